@@ -1,0 +1,50 @@
+package rushlight.knowledge;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.net.URI;
+import java.net.URISyntaxException;
+import java.net.URL;
+import java.nio.file.FileSystem;
+import java.nio.file.FileSystems;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** Lists the shipped files, whether they lie in a folder of classes or inside a jar. */
+final class BookFiles {
+    private BookFiles() {}
+
+    static List<String> under(String folder) {
+        URL root = BookFiles.class.getResource(folder);
+        if (root == null) {
+            throw new BrokenBookException("The program was packed without its book: " + folder + " is missing.");
+        }
+        try {
+            URI uri = root.toURI();
+            if (!"jar".equals(uri.getScheme())) {
+                return names(Path.of(uri));
+            }
+            String address = uri.getSchemeSpecificPart();
+            Path jar = Path.of(
+                    URI.create(address.substring(0, address.indexOf("!/")).replace(" ", "%20")));
+            try (FileSystem inside = FileSystems.newFileSystem(jar)) {
+                return names(inside.getPath(folder));
+            }
+        } catch (URISyntaxException e) {
+            throw new IllegalStateException("A resource has an address that is none: " + root, e);
+        } catch (IOException e) {
+            throw new UncheckedIOException(root.toString(), e);
+        }
+    }
+
+    private static List<String> names(Path folder) throws IOException {
+        try (Stream<Path> files = Files.walk(folder)) {
+            return files.filter(Files::isRegularFile)
+                    .map(file -> folder.relativize(file).toString().replace('\\', '/'))
+                    .sorted()
+                    .toList();
+        }
+    }
+}

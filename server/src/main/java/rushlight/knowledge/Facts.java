@@ -1,0 +1,124 @@
+package rushlight.knowledge;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import org.apache.jena.graph.Graph;
+import org.apache.jena.graph.Node;
+import org.apache.jena.graph.Triple;
+import org.apache.jena.vocabulary.RDF;
+
+/** Reads single statements of the book's graph. Jena's nulls and iterators stay in here. */
+public final class Facts {
+    private static final Node TYPE = RDF.type.asNode();
+    private static final Node FIRST = RDF.first.asNode();
+    private static final Node REST = RDF.rest.asNode();
+    private static final Node NIL = RDF.nil.asNode();
+
+    private final Graph graph;
+
+    /** Reads from {@code graph}. */
+    public Facts(Graph graph) {
+        this.graph = graph;
+    }
+
+    /** The subjects that have this class, in order of their address. */
+    public List<Node> ofClass(String name) {
+        return graph
+                .find(Node.ANY, TYPE, Rl.term(name))
+                .mapWith(Triple::getSubject)
+                .filterKeep(Node::isURI)
+                .toList()
+                .stream()
+                .distinct()
+                .sorted((a, b) -> a.getURI().compareTo(b.getURI()))
+                .toList();
+    }
+
+    /** The subjects that have this property. */
+    public Set<Node> withProperty(Node property) {
+        Set<Node> subjects = new LinkedHashSet<>();
+        graph.find(Node.ANY, property, Node.ANY).forEachRemaining(t -> subjects.add(t.getSubject()));
+        return subjects;
+    }
+
+    /** The classes of the schema that a subject has, by local name. */
+    public Set<String> classes(Node subject) {
+        Set<String> names = new TreeSet<>();
+        graph.find(subject, TYPE, Node.ANY).forEachRemaining(t -> {
+            if (t.getObject().isURI() && t.getObject().getURI().startsWith(Rl.SCHEMA)) {
+                names.add(Rl.slug(t.getObject()));
+            }
+        });
+        return names;
+    }
+
+    /** All objects of a property. */
+    public List<Node> all(Node subject, Node property) {
+        return graph.find(subject, property, Node.ANY)
+                .mapWith(Triple::getObject)
+                .toList();
+    }
+
+    /** All slugs of a property of the schema, sorted. */
+    public List<String> slugs(Node subject, String property) {
+        return all(subject, Rl.term(property)).stream()
+                .filter(Node::isURI)
+                .map(Rl::slug)
+                .sorted()
+                .toList();
+    }
+
+    /** All texts of a property, sorted. */
+    public List<String> texts(Node subject, Node property) {
+        return all(subject, property).stream()
+                .filter(Node::isLiteral)
+                .map(Node::getLiteralLexicalForm)
+                .sorted()
+                .toList();
+    }
+
+    /** The text of a property of the schema. */
+    public Optional<String> text(Node subject, String property) {
+        return texts(subject, Rl.term(property)).stream().findFirst();
+    }
+
+    /** The slug of a property of the schema. */
+    public Optional<String> slug(Node subject, String property) {
+        return slugs(subject, property).stream().findFirst();
+    }
+
+    /** Whether the property says yes. */
+    public boolean yes(Node subject, String property) {
+        return text(subject, property)
+                .filter(t -> t.equals("yes") || t.equals("true"))
+                .isPresent();
+    }
+
+    /** The members of an RDF list; empty where {@code head} is no list. */
+    public List<Node> list(Node head) {
+        List<Node> members = new ArrayList<>();
+        Node at = head;
+        while (!at.equals(NIL)) {
+            List<Node> first = all(at, FIRST);
+            List<Node> rest = all(at, REST);
+            if (first.isEmpty() || rest.isEmpty()) {
+                return members;
+            }
+            members.add(first.get(0));
+            at = rest.get(0);
+        }
+        return members;
+    }
+
+    /** The members of the list that a property of the schema holds. */
+    public List<Node> list(Node subject, String property) {
+        return all(subject, Rl.term(property)).stream()
+                .findFirst()
+                .map(this::list)
+                .orElse(List.of());
+    }
+}

@@ -1,0 +1,139 @@
+package rushlight.knowledge;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Optional;
+import org.apache.jena.graph.Graph;
+import org.apache.jena.riot.Lang;
+import org.apache.jena.riot.RDFParser;
+import org.apache.jena.riot.RiotException;
+import org.apache.jena.riot.system.ErrorHandlerFactory;
+import org.apache.jena.sparql.graph.GraphFactory;
+import org.apache.jena.sys.JenaSystem;
+
+/** The book as it was shipped, with a user's own terms on top where there are some. */
+public final class Ontology {
+    private static final String FOLDER = "/rushlight/ontology/";
+
+    private final Graph shipped;
+    private final Graph overlay;
+    private final Graph all;
+    private final String fingerprint;
+
+    private Ontology(Graph shipped, Graph overlay, Graph all, String fingerprint) {
+        this.shipped = shipped;
+        this.overlay = overlay;
+        this.all = all;
+        this.fingerprint = fingerprint;
+    }
+
+    /** The shipped files alone. */
+    public static Ontology packaged() {
+        return read(Optional.empty());
+    }
+
+    /**
+     * The shipped files and an overlay; settable values of the overlay replace the shipped ones.
+     *
+     * @throws BrokenBookException where the overlay is not Turtle, naming line and column
+     */
+    public static Ontology withOverlay(Path file) {
+        return read(Optional.of(file));
+    }
+
+    private static Ontology read(Optional<Path> overlayFile) {
+        JenaSystem.init();
+        MessageDigest digest = sha256();
+        Graph shipped = GraphFactory.createDefaultGraph();
+        for (String name : files()) {
+            byte[] bytes = resource(name);
+            digest.update(bytes);
+            if (name.endsWith(".ttl")) {
+                parse(name, bytes, shipped);
+            }
+        }
+        Graph overlay = GraphFactory.createDefaultGraph();
+        overlayFile.ifPresent(file -> {
+            byte[] bytes = bytes(file);
+            digest.update(bytes);
+            parse(file.getFileName().toString(), bytes, overlay);
+        });
+        Graph all = Overlay.merge(shipped, overlay);
+        return new Ontology(shipped, overlay, all, HexFormat.of().formatHex(digest.digest()));
+    }
+
+    /** Everything, overlay included. Read only: nobody but the reader of the files adds to it. */
+    public Graph graph() {
+        return all;
+    }
+
+    /** The shipped files alone, to show a house value beside a user's own. */
+    public Graph shipped() {
+        return shipped;
+    }
+
+    /** The user's own statements; empty where there are none. */
+    public Graph overlay() {
+        return overlay;
+    }
+
+    /** SHA-256 of the files and the overlay: another fingerprint means classify and index again. */
+    public String fingerprint() {
+        return fingerprint;
+    }
+
+    /** The text of one shipped file, such as {@code rules/rep-1-tags.rules}. */
+    public static String text(String name) {
+        return new String(resource(name), StandardCharsets.UTF_8);
+    }
+
+    /** Names of the shipped files, relative to the folder of the book, in order. */
+    public static List<String> files() {
+        return BookFiles.under(FOLDER);
+    }
+
+    private static byte[] resource(String name) {
+        try (InputStream in = Ontology.class.getResourceAsStream(FOLDER + name)) {
+            if (in == null) {
+                throw new BrokenBookException("The book lacks its file " + name + ".");
+            }
+            return in.readAllBytes();
+        } catch (IOException e) {
+            throw new UncheckedIOException(name, e);
+        }
+    }
+
+    private static byte[] bytes(Path file) {
+        try {
+            return Files.readAllBytes(file);
+        } catch (IOException e) {
+            throw new UncheckedIOException(file.toString(), e);
+        }
+    }
+
+    private static void parse(String name, byte[] bytes, Graph into) {
+        try {
+            RDFParser.fromString(new String(bytes, StandardCharsets.UTF_8), Lang.TURTLE)
+                    .errorHandler(ErrorHandlerFactory.errorHandlerStrictNoLogging)
+                    .parse(into);
+        } catch (RiotException e) {
+            throw new BrokenBookException(name + " cannot be read as Turtle: " + e.getMessage());
+        }
+    }
+
+    private static MessageDigest sha256() {
+        try {
+            return MessageDigest.getInstance("SHA-256");
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("Every Java has SHA-256.", e);
+        }
+    }
+}

@@ -1,0 +1,128 @@
+package rushlight.knowledge;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Deque;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+
+/** The concepts of the book with what lies above and below each, and the relations between them, as values. */
+public final class Taxonomy {
+    private final Map<String, Concept> concepts;
+    private final Map<String, Set<String>> wider;
+    private final Map<String, Set<String>> narrower;
+    private final Map<String, List<Concept>> byClass;
+    private final List<Pairing> pairings;
+    private final List<FitRule> fitRules;
+    private final FilmColumns film;
+
+    private Taxonomy(TaxonomyReader reader) {
+        this.concepts = reader.concepts();
+        this.wider = closures(concepts);
+        this.narrower = inverted(wider);
+        this.byClass = byClass(concepts.values());
+        this.pairings = reader.pairings();
+        this.fitRules = reader.fitRules();
+        this.film = reader.film();
+    }
+
+    /** Reads everything once; the result does not change. */
+    public static Taxonomy of(Ontology ontology) {
+        return new Taxonomy(new TaxonomyReader(new Facts(ontology.graph())));
+    }
+
+    /** The concept with this slug. */
+    public Optional<Concept> concept(String slug) {
+        return Optional.ofNullable(concepts.get(slug));
+    }
+
+    /** The preferred label of a concept, or the text itself where it is no concept. */
+    public String label(String slug) {
+        Concept concept = concepts.get(slug);
+        return concept == null ? slug : concept.label();
+    }
+
+    /** All concepts, in order of their slugs. */
+    public Collection<Concept> concepts() {
+        return concepts.values();
+    }
+
+    /** The concepts of a class, such as {@code Fault}, in order of their slugs. */
+    public List<Concept> ofClass(String name) {
+        return byClass.getOrDefault(name, List.of());
+    }
+
+    /** The concept itself and everything wider; just itself where the book does not know it. */
+    public Set<String> closure(String slug) {
+        Set<String> found = wider.get(slug);
+        return found == null ? Set.of(slug) : found;
+    }
+
+    /** The concept itself and everything narrower. */
+    public Set<String> narrower(String slug) {
+        Set<String> found = narrower.get(slug);
+        return found == null ? Set.of(slug) : found;
+    }
+
+    /** Whether a concept is the other one or narrower. */
+    public boolean isA(String slug, String widerSlug) {
+        return closure(slug).contains(widerSlug);
+    }
+
+    /** Every pairing of the book. */
+    public List<Pairing> pairings() {
+        return pairings;
+    }
+
+    /** Every fit rule of the book. */
+    public List<FitRule> fitRules() {
+        return fitRules;
+    }
+
+    /** The columns and facets of a film log. */
+    public FilmColumns film() {
+        return film;
+    }
+
+    private static Map<String, Set<String>> closures(Map<String, Concept> concepts) {
+        Map<String, Set<String>> result = new HashMap<>();
+        for (String slug : concepts.keySet()) {
+            Set<String> seen = new LinkedHashSet<>();
+            Deque<String> open = new ArrayDeque<>(List.of(slug));
+            while (!open.isEmpty()) {
+                String at = open.pop();
+                if (seen.add(at) && concepts.containsKey(at)) {
+                    open.addAll(concepts.get(at).broader());
+                }
+            }
+            result.put(slug, Set.copyOf(seen));
+        }
+        return result;
+    }
+
+    private static Map<String, Set<String>> inverted(Map<String, Set<String>> wider) {
+        Map<String, Set<String>> result = new HashMap<>();
+        wider.forEach((slug, above) -> above.forEach(
+                up -> result.computeIfAbsent(up, u -> new TreeSet<>()).add(slug)));
+        result.replaceAll((slug, below) -> Set.copyOf(below));
+        return result;
+    }
+
+    private static Map<String, List<Concept>> byClass(Collection<Concept> concepts) {
+        Map<String, List<Concept>> result = new TreeMap<>();
+        for (Concept concept : concepts) {
+            concept.classes()
+                    .forEach(name ->
+                            result.computeIfAbsent(name, n -> new ArrayList<>()).add(concept));
+        }
+        result.replaceAll((name, list) -> List.copyOf(list));
+        return result;
+    }
+}

@@ -1,0 +1,120 @@
+package rushlight.knowledge;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import org.apache.jena.graph.Node;
+import org.apache.jena.vocabulary.RDFS;
+import org.apache.jena.vocabulary.SKOS;
+
+/** Turns the statements of the book into records. */
+final class TaxonomyReader {
+    private static final Node PREF = SKOS.prefLabel.asNode();
+    private static final Node ALT = SKOS.altLabel.asNode();
+    private static final Node HIDDEN = SKOS.hiddenLabel.asNode();
+    private static final Node DEFINITION = SKOS.definition.asNode();
+    private static final Node BROADER = SKOS.broader.asNode();
+    private static final Node COMMENT = RDFS.comment.asNode();
+
+    private final Facts facts;
+
+    TaxonomyReader(Facts facts) {
+        this.facts = facts;
+    }
+
+    Map<String, Concept> concepts() {
+        Map<String, Concept> result = new TreeMap<>();
+        for (Node subject : facts.withProperty(PREF)) {
+            if (Rl.isConcept(subject)) {
+                result.put(Rl.slug(subject), concept(subject));
+            }
+        }
+        return result;
+    }
+
+    private Concept concept(Node subject) {
+        return new Concept(
+                Rl.slug(subject),
+                facts.classes(subject),
+                facts.texts(subject, PREF).stream().findFirst().orElse(Rl.slug(subject)),
+                facts.texts(subject, ALT),
+                facts.texts(subject, HIDDEN),
+                facts.texts(subject, Rl.term("needsContext")),
+                facts.texts(subject, DEFINITION).stream().findFirst().orElse(""),
+                facts.all(subject, BROADER).stream().map(Rl::slug).sorted().toList());
+    }
+
+    List<Pairing> pairings() {
+        return facts.ofClass("Pairing").stream()
+                .map(p -> new Pairing(
+                        Rl.slug(p),
+                        facts.slug(p, "primary"),
+                        facts.slug(p, "trigger"),
+                        one(p, "counter"),
+                        Integer.parseInt(facts.text(p, "rank").orElseThrow(() -> lacks(p, "rank"))),
+                        facts.text(p, "side").orElse(""),
+                        Set.copyOf(facts.texts(p, Rl.term("timing"))),
+                        facts.text(p, "because").orElse(""),
+                        facts.text(p, "support").orElse("")))
+                .toList();
+    }
+
+    List<FitRule> fitRules() {
+        return facts.ofClass("FitRule").stream()
+                .map(r -> new FitRule(
+                        Rl.slug(r),
+                        one(r, "block"),
+                        one(r, "assignment"),
+                        Set.copyOf(facts.slugs(r, "right")),
+                        Set.copyOf(facts.slugs(r, "wrong")),
+                        facts.text(r, "onlyIf"),
+                        facts.texts(r, Rl.term("dependsOn")),
+                        facts.all(r, Rl.term("caveat")).stream()
+                                .map(c -> new FitRule.Caveat(
+                                        Set.copyOf(facts.slugs(c, "flips")),
+                                        facts.text(c, "dependsOn").orElse("")))
+                                .toList()))
+                .toList();
+    }
+
+    FilmColumns film() {
+        List<Column> columns =
+                facts.ofClass("Column").stream().map(this::column).toList();
+        List<StepFacet> steps = facts.ofClass("StepFacet").stream()
+                .map(f -> new StepFacet(
+                        Rl.slug(f),
+                        facts.text(f, "by").orElseThrow(() -> lacks(f, "by")),
+                        Set.copyOf(facts.slugs(f, "ofClass")),
+                        facts.slug(f, "passesOver"),
+                        facts.slug(f, "finishing")))
+                .toList();
+        Set<String> derived = facts.ofClass("Facet").stream().map(Rl::slug).collect(Collectors.toSet());
+        return new FilmColumns(columns, steps, derived);
+    }
+
+    private Column column(Node c) {
+        String kind = facts.text(c, "valueKind").orElseThrow(() -> lacks(c, "valueKind"));
+        return new Column(
+                facts.text(c, "columnName").orElseThrow(() -> lacks(c, "columnName")),
+                Integer.parseInt(facts.text(c, "order").orElseThrow(() -> lacks(c, "order"))),
+                facts.slug(c, "facet").orElse(""),
+                Column.Kind.valueOf(kind.toUpperCase(Locale.ROOT)),
+                facts.list(c, "oneOf").stream().map(Node::getLiteralLexicalForm).toList(),
+                Set.copyOf(facts.slugs(c, "ofClass")),
+                facts.slug(c, "narrowerThan"),
+                facts.yes(c, "list"),
+                facts.yes(c, "required"),
+                facts.texts(c, COMMENT).stream().findFirst().orElse(""));
+    }
+
+    private String one(Node subject, String property) {
+        return facts.slug(subject, property).orElseThrow(() -> lacks(subject, property));
+    }
+
+    private static BrokenBookException lacks(Node subject, String property) {
+        return new BrokenBookException("The book's " + Rl.slug(subject) + " lacks rl:" + property + ".");
+    }
+}

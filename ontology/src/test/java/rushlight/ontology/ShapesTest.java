@@ -1,0 +1,87 @@
+package rushlight.ontology;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.apache.jena.rdf.model.Model;
+import org.apache.jena.shacl.ShaclValidator;
+import org.apache.jena.shacl.Shapes;
+import org.apache.jena.shacl.ValidationReport;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.DisplayNameGeneration;
+import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+@DisplayNameGeneration(ReplaceUnderscores.class)
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+class ShapesTest {
+    private Model facts = OntologyFiles.facts();
+    private Shapes shapes = Shapes.parse(OntologyFiles.shapes().getGraph());
+
+    @BeforeAll
+    void shapes_were_found() {
+        assertThat(shapes.numShapes()).isGreaterThan(10);
+    }
+
+    @Test
+    void the_shipped_files_conform_without_a_warning() {
+        assertThat(messages(facts)).isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            A technique needs a definition, in our own words. | kb:planted a skos:Concept , rl:RushMove ; skos:prefLabel "planted"@en ; dct:source source:common-practice ; rl:support "common-practice" .
+            Give the term one preferred label in English. | kb:planted a skos:Concept , rl:RushMove ; skos:definition "Planted."@en ; dct:source source:common-practice ; rl:support "common-practice" .
+            Say what kind of thing the term is: a rush move, a run block, a fault and so on. | kb:planted a skos:Concept ; skos:prefLabel "planted"@en ; skos:definition "Planted."@en ; dct:source source:common-practice ; rl:support "common-practice" .
+            Say where this is described, or mark it as common practice. | kb:planted a skos:Concept , rl:RushMove ; skos:prefLabel "planted"@en ; skos:definition "Planted."@en ; rl:support "common-practice" .
+            How well is it borne out? Write strong, fair or common-practice. | kb:rip rl:support "certain" .
+            The wider term must be a term of the book. | kb:rip skos:broader kb:no-such-thing .
+            What it needs first must be a term of the book. | kb:rip rl:requires kb:no-such-thing .
+            A move beats something a blocker does; a blocker beats a move. | kb:rip rl:beats kb:power-play .
+            A fault is seen in the hands, the feet, the eyes or the pads. | kb:high-pads rl:seenIn "helmet" .
+            A fault shows that a skill is missing: name a skill. | kb:high-pads rl:shows kb:rip .
+            Say which skill is missing when this fault is seen. | kb:planted a skos:Concept , rl:Fault ; skos:prefLabel "planted"@en ; skos:definition "Planted."@en ; dct:source source:common-practice ; rl:support "common-practice" .
+            A duty owns the inside or the outside of the block. | kb:spill-assignment rl:owns "middle" .
+            Say which skill the drill trains. | kb:planted a skos:Concept , rl:Drill ; skos:prefLabel "planted"@en ; skos:definition "Planted."@en ; dct:source source:common-practice ; rl:support "common-practice" .
+            A drill trains a skill: name a skill. | kb:track-line-run rl:trains kb:technique-7 .
+            A behavior opens one of the kinds of opening. | kb:over-set rl:opens kb:opp-kick-out .
+            A pairing names one counter: a move or a finish of his. | kb:planted a rl:Pairing ; rl:primary kb:rip ; rl:counter kb:over-set ; rl:rank 1 ; rl:side "inside" ; rl:timing "read" ; rl:because "Planted."@en ; dct:source source:common-practice ; rl:support "fair" .
+            A pairing starts from a move of his, from something the blocker does, or from both. | kb:planted a rl:Pairing ; rl:counter kb:rip ; rl:rank 1 ; rl:side "inside" ; rl:timing "read" ; rl:because "Planted."@en ; dct:source source:common-practice ; rl:support "fair" .
+            A pairing's trigger is something a blocker does. | kb:planted a rl:Pairing ; rl:trigger kb:rip ; rl:counter kb:arm-over ; rl:rank 1 ; rl:side "inside" ; rl:timing "read" ; rl:because "Planted."@en ; dct:source source:common-practice ; rl:support "fair" .
+            When is it taken? Write read, in-rep or next-rep, one or more. | kb:planted a rl:Pairing ; rl:primary kb:rip ; rl:counter kb:arm-over ; rl:rank 1 ; rl:side "inside" ; rl:because "Planted."@en ; dct:source source:common-practice ; rl:support "fair" .
+            Which way does it go? Write inside, outside, through, either or none. | kb:planted a rl:Pairing ; rl:primary kb:rip ; rl:counter kb:arm-over ; rl:rank 1 ; rl:side "left" ; rl:timing "read" ; rl:because "Planted."@en ; dct:source source:common-practice ; rl:support "fair" .
+            Say in one sentence why this counter fits. | kb:planted a rl:Pairing ; rl:primary kb:rip ; rl:counter kb:arm-over ; rl:rank 1 ; rl:side "inside" ; rl:timing "read" ; dct:source source:common-practice ; rl:support "fair" .
+            Counters are put in order: the best is 1. | kb:planted a rl:Pairing ; rl:primary kb:rip ; rl:counter kb:arm-over ; rl:rank 0 ; rl:side "inside" ; rl:timing "read" ; rl:because "Planted."@en ; dct:source source:common-practice ; rl:support "fair" .
+            Two counters to the same thing cannot both have this rank. | kb:planted a rl:Pairing ; rl:primary kb:speed-rush ; rl:trigger kb:over-set ; rl:counter kb:rip ; rl:rank 1 ; rl:side "inside" ; rl:timing "read" ; rl:because "Planted."@en ; dct:source source:common-practice ; rl:support "fair" .
+            A fit rule is about one block. | kb:planted a rl:FitRule ; rl:assignment kb:spill-assignment ; rl:right kb:wrong-arm ; dct:source source:common-practice ; rl:support "fair" .
+            A fit rule is about one assignment. | kb:planted a rl:FitRule ; rl:block kb:kick-out-block ; rl:right kb:wrong-arm ; dct:source source:common-practice ; rl:support "fair" .
+            The same answer cannot be right and wrong in one rule. | kb:planted a rl:FitRule ; rl:block kb:kick-out-block ; rl:assignment kb:spill-assignment ; rl:right kb:wrong-arm ; rl:wrong kb:wrong-arm ; dct:source source:common-practice ; rl:support "fair" .
+            What is right is something he does: a fit, a move, a finish or a skill. | kb:planted a rl:FitRule ; rl:block kb:kick-out-block ; rl:assignment kb:spill-assignment ; rl:right kb:over-set ; dct:source source:common-practice ; rl:support "fair" .
+            What is wrong is a fit, a move or a fault of his. | kb:planted a rl:FitRule ; rl:block kb:kick-out-block ; rl:assignment kb:spill-assignment ; rl:wrong kb:over-set ; dct:source source:common-practice ; rl:support "fair" .
+            The rule says nothing: name what is right, what is wrong, or what it hangs on. | kb:planted a rl:FitRule ; rl:block kb:kick-out-block ; rl:assignment kb:spill-assignment ; dct:source source:common-practice ; rl:support "fair" .
+            A caveat turns around an answer that its rule calls right or wrong. | kb:planted a rl:FitRule ; rl:block kb:kick-out-block ; rl:assignment kb:spill-assignment ; rl:right kb:wrong-arm ; rl:caveat kb:planted-too ; dct:source source:common-practice ; rl:support "fair" . kb:planted-too a rl:Caveat ; rl:flips kb:stack ; rl:dependsOn "a call"@en .
+            A caveat says in words what it hangs on. | kb:planted a rl:Caveat ; rl:flips kb:wrong-arm .
+            A numbered label stands for one spot. | kb:planted a rl:NumberedLabel ; rl:number "7" ; rl:rank 1 .
+            A column says what it holds: text, integer, date, clock, time, words, concept or exchange. | rl:column-planted a rl:Column ; rl:columnName "planted" ; rl:order 99 ; rl:facet rl:rep ; rl:valueKind "number" .
+            A column of words lists them. | rl:column-planted a rl:Column ; rl:columnName "planted" ; rl:order 99 ; rl:facet rl:rep ; rl:valueKind "words" .
+            A column of terms says of which kinds. | rl:column-planted a rl:Column ; rl:columnName "planted" ; rl:order 99 ; rl:facet rl:rep ; rl:valueKind "concept" .
+            A rep class reads columns of the film log. | kb:opp-chip rl:reads "colour" .
+            A source has a title. | source:planted a rl:Source ; rl:howSeen "page read"@en .
+            A finding is a gap, a strength, conditional or a note. | kb:planted a skos:Concept , rl:Finding ; skos:prefLabel "planted"@en ; skos:definition "Planted."@en ; rl:because "Planted."@en ; dct:source source:common-practice ; rl:support "fair" .
+            Nothing is said on fewer than six chances. | kb:planted a skos:Concept , rl:Finding ; rl:polarity rl:gap ; rl:minimum 5 ; skos:prefLabel "planted"@en ; skos:definition "Planted."@en ; rl:because "Planted."@en ; dct:source source:common-practice ; rl:support "fair" .
+            """)
+    void a_planted_fault_is_told_in_words(String message, String planted) {
+        assertThat(messages(OntologyFiles.with(facts, planted))).contains(message);
+    }
+
+    private List<String> messages(Model model) {
+        ValidationReport report = ShaclValidator.get().validate(shapes, model.getGraph());
+        return report.getEntries().stream()
+                .map(entry -> entry.message())
+                .distinct()
+                .toList();
+    }
+}

@@ -22,6 +22,7 @@ public final class Taxonomy {
     private final List<Pairing> pairings;
     private final List<FitRule> fitRules;
     private final FilmColumns film;
+    private final Map<String, List<String>> requires;
 
     private Taxonomy(TaxonomyReader reader) {
         this.concepts = reader.concepts();
@@ -31,6 +32,7 @@ public final class Taxonomy {
         this.pairings = reader.pairings();
         this.fitRules = reader.fitRules();
         this.film = reader.film();
+        this.requires = reader.links("requires");
     }
 
     /** Reads everything once; the result does not change. */
@@ -74,6 +76,11 @@ public final class Taxonomy {
     /** Whether a concept is the other one or narrower. */
     public boolean isA(String slug, String widerSlug) {
         return closure(slug).contains(widerSlug);
+    }
+
+    /** What must be owned before this can be learned, one step back. */
+    public List<String> requires(String slug) {
+        return requires.getOrDefault(slug, List.of());
     }
 
     /** Every pairing of the book. */

@@ -47,6 +47,17 @@ final class TaxonomyReader {
                 facts.all(subject, BROADER).stream().map(Rl::slug).sorted().toList());
     }
 
+    /** Where a property of the schema leads from each concept that has it. */
+    Map<String, List<String>> links(String property) {
+        Map<String, List<String>> result = new TreeMap<>();
+        for (Node subject : facts.withProperty(Rl.term(property))) {
+            if (Rl.isConcept(subject)) {
+                result.put(Rl.slug(subject), facts.slugs(subject, property));
+            }
+        }
+        return result;
+    }
+
     List<Pairing> pairings() {
         return facts.ofClass("Pairing").stream()
                 .map(p -> new Pairing(

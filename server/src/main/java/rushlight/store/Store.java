@@ -1,0 +1,192 @@
+package rushlight.store;
+
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import org.apache.jena.datatypes.xsd.XSDDatatype;
+import org.apache.jena.graph.Graph;
+import org.apache.jena.graph.Node;
+import org.apache.jena.graph.NodeFactory;
+import org.apache.jena.graph.Triple;
+import org.apache.jena.query.Dataset;
+import org.apache.jena.query.DatasetFactory;
+import org.apache.jena.sparql.core.DatasetGraph;
+import org.apache.jena.sys.JenaSystem;
+import org.apache.jena.system.Txn;
+import org.apache.jena.tdb2.DatabaseMgr;
+import org.apache.jena.vocabulary.RDFS;
+import rushlight.film.Log;
+import rushlight.film.LogId;
+import rushlight.film.Prospect;
+import rushlight.knowledge.FilmColumns;
+
+/** The stored film. Every change is one transaction that raises the revision and records which logs it touched. */
+public final class Store implements AutoCloseable {
+    private static final Node ALL = Node.ANY;
+
+    private final DatasetGraph data;
+    private final FilmColumns columns;
+    private final LogGraph writer;
+
+    private Store(DatasetGraph data, FilmColumns columns) {
+        this.data = data;
+        this.columns = columns;
+        this.writer = new LogGraph(columns);
+    }
+
+    /** Opens, and where there is none makes, the store in a folder that exists. One process at a time. */
+    public static Store in(Path folder, FilmColumns columns) {
+        JenaSystem.init();
+        return new Store(DatabaseMgr.connectDatasetGraph(folder.toString()), columns);
+    }
+
+    /** A store that is gone when the program ends. */
+    public static Store inMemory(FilmColumns columns) {
+        JenaSystem.init();
+        return new Store(DatabaseMgr.createDatasetGraph(), columns);
+    }
+
+    /** The number of the last change; 0 where nothing was ever written. */
+    public long revision() {
+        return read(StoredRevision::current);
+    }
+
+    /**
+     * Puts logs in place of those of the same evaluator, prospect and game: all of them or, if anything fails, none.
+     *
+     * @param logs what to store
+     * @param rules fingerprint of the book that classified them
+     * @param when time of the change
+     * @return the new revision
+     */
+    public long replace(Collection<Classified> logs, String rules, Instant when) {
+        return Txn.calculateWrite(data, () -> {
+            Graph film = data.getDefaultGraph();
+            Set<LogId> touched = new HashSet<>();
+            for (Classified classified : logs) {
+                LogId id = LogGraph.idOf(classified.log());
+                if (touched.add(id)) {
+                    removeLog(film, id);
+                }
+                writeKeepingKnown(film, classified, rules, when);
+            }
+            return StoredRevision.raise(data, touched, when);
+        });
+    }
+
+    /** Puts what is known of prospects in place of what was known before. Returns the new revision. */
+    public long replaceProspects(Collection<Prospect> prospects, Instant when) {
+        return Txn.calculateWrite(data, () -> {
+            Graph film = data.getDefaultGraph();
+            for (Prospect prospect : prospects) {
+                film.remove(Addresses.prospect(prospect.id()), ALL, ALL);
+                writer.writeProspect(prospect, film::add);
+            }
+            Set<LogId> touched = new HashSet<>();
+            Set<String> ids = new HashSet<>(prospects.stream().map(Prospect::id).toList());
+            ids(film).stream().filter(id -> ids.contains(id.prospect())).forEach(touched::add);
+            return StoredRevision.raise(data, touched, when);
+        });
+    }
+
+    /** Every stored log, in the order of evaluator, prospect and game. */
+    public List<LogId> logs() {
+        return read(graphs -> ids(graphs.getDefaultGraph()));
+    }
+
+    /** The logs that changed after a revision. */
+    public Set<LogId> changedSince(long revision) {
+        return read(graphs -> StoredRevision.changedSince(graphs, revision));
+    }
+
+    /** One log as it was charted. */
+    public Optional<Log> log(LogId id) {
+        return read(graphs -> {
+            Graph film = graphs.getDefaultGraph();
+            return film.contains(Addresses.log(id), Terms.PROSPECT, ALL)
+                    ? Optional.of(new LogReader(film, columns).log(id))
+                    : Optional.<Log>empty();
+        });
+    }
+
+    /** How many readings a log holds; 0 where there is no such log. */
+    public int readings(LogId id) {
+        return read(graphs -> {
+            int[] count = {0};
+            graphs.getDefaultGraph().find(ALL, Terms.LOG, Addresses.log(id)).forEachRemaining(t -> count[0]++);
+            return count[0];
+        });
+    }
+
+    /** Every prospect the store knows, in order of id. */
+    public List<Prospect> prospects() {
+        return read(graphs -> {
+            Graph film = graphs.getDefaultGraph();
+            LogReader reader = new LogReader(film, columns);
+            String start = Addresses.DATA + "prospect/";
+            return film.find(ALL, RDFS.label.asNode(), ALL).mapWith(Triple::getSubject).toList().stream()
+                    .filter(node -> node.getURI().startsWith(start))
+                    .distinct()
+                    .map(reader::prospect)
+                    .sorted((a, b) -> a.id().compareTo(b.id()))
+                    .toList();
+        });
+    }
+
+    /** Asks a question of one consistent state. What it returns must not lead back into the graph. */
+    public <T> T ask(Function<Dataset, T> question) {
+        return Txn.calculateRead(data, () -> question.apply(DatasetFactory.wrap(data)));
+    }
+
+    private <T> T read(Function<DatasetGraph, T> question) {
+        return Txn.calculateRead(data, () -> question.apply(data));
+    }
+
+    private void writeKeepingKnown(Graph film, Classified classified, String rules, Instant when) {
+        Node prospect = Addresses.prospect(classified.log().prospect().id());
+        boolean known = film.contains(prospect, RDFS.label.asNode(), ALL);
+        writer.write(classified.log(), classified.classes(), rules, when, t -> {
+            if (!known || !t.getSubject().equals(prospect)) {
+                film.add(t);
+            }
+        });
+    }
+
+    private static List<LogId> ids(Graph film) {
+        return film.find(ALL, Terms.DERIVED, ALL).mapWith(Triple::getSubject).toList().stream()
+                .map(StoredRevision::logId)
+                .sorted((a, b) -> a.toString().compareTo(b.toString()))
+                .toList();
+    }
+
+    private static void removeLog(Graph film, LogId id) {
+        Node log = Addresses.log(id);
+        List<Node> readings =
+                film.find(ALL, Terms.LOG, log).mapWith(Triple::getSubject).toList();
+        List<Triple> gone = new ArrayList<>(film.find(log, ALL, ALL).toList());
+        for (Node reading : readings) {
+            for (Triple t : film.find(reading, ALL, ALL).toList()) {
+                gone.add(t);
+                if (t.getPredicate().equals(Terms.HIS_STEP) || t.getPredicate().equals(Terms.BLOCKER_STEP)) {
+                    gone.addAll(film.find(t.getObject(), ALL, ALL).toList());
+                }
+            }
+        }
+        gone.forEach(film::delete);
+    }
+
+    static Node integer(long value) {
+        return NodeFactory.createLiteralDT(Long.toString(value), XSDDatatype.XSDinteger);
+    }
+
+    @Override
+    public void close() {
+        data.close();
+    }
+}

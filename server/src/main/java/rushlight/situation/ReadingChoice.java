@@ -1,0 +1,101 @@
+package rushlight.situation;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.IntStream;
+import rushlight.film.Identity;
+import rushlight.film.Reading;
+
+/**
+ * Which reading of a rep counts where several evaluators watched a game, and the order the reps were played in.
+ * Readings are of one rep when its name is the same and quarter, clock and down do not contradict.
+ */
+public final class ReadingChoice {
+    private final List<String> evaluators;
+
+    /** Evaluators that stand earlier are believed first; those not named come after, by name. */
+    public ReadingChoice(List<String> evaluators) {
+        this.evaluators = evaluators.stream().map(Identity::slug).distinct().toList();
+    }
+
+    /**
+     * Of the readings of one prospect in one game, log by log and each log in its own order: the places of those that
+     * count, in the order of the game.
+     */
+    public List<Integer> of(List<Reading> readings) {
+        List<Integer> ranked = IntStream.range(0, readings.size())
+                .boxed()
+                .sorted(Comparator.comparingInt((Integer i) -> rank(readings.get(i)))
+                        .thenComparing(i -> Identity.slug(readings.get(i).evaluator())))
+                .toList();
+        Map<String, List<Reading>> chosen = new HashMap<>();
+        List<Integer> places = new ArrayList<>();
+        for (int i : ranked) {
+            Reading reading = readings.get(i);
+            List<Reading> same = chosen.computeIfAbsent(reading.rep().rep(), r -> new ArrayList<>());
+            if (same.stream().allMatch(other -> contradict(other, reading))) {
+                same.add(reading);
+                places.add(i);
+            }
+        }
+        inOrder(places, readings);
+        return places;
+    }
+
+    private int rank(Reading reading) {
+        int place = evaluators.indexOf(Identity.slug(reading.evaluator()));
+        return place < 0 ? evaluators.size() : place;
+    }
+
+    private static boolean contradict(Reading one, Reading other) {
+        return differ(one, other, "quarter") || differ(one, other, "clock") || differ(one, other, "down");
+    }
+
+    private static boolean differ(Reading one, Reading other, String column) {
+        Optional<String> here = one.one(column);
+        Optional<String> there = other.one(column);
+        return here.isPresent() && there.isPresent() && !here.equals(there);
+    }
+
+    /** One evaluator's order is that of his log; several are merged by the first of the clocks that every rep has. */
+    private static void inOrder(List<Integer> places, List<Reading> readings) {
+        boolean merged =
+                places.stream().map(i -> readings.get(i).evaluator()).distinct().count() > 1;
+        if (!merged) {
+            return;
+        }
+        List<Function<Reading, Optional<Double>>> clocks = List.of(
+                r -> r.one("snap").map(Double::valueOf),
+                ReadingChoice::gameTime,
+                r -> r.one("start").flatMap(ReadingChoice::seconds));
+        for (Function<Reading, Optional<Double>> clock : clocks) {
+            if (places.stream().allMatch(i -> clock.apply(readings.get(i)).isPresent())) {
+                places.sort(
+                        Comparator.comparing(i -> clock.apply(readings.get(i)).orElseThrow()));
+                return;
+            }
+        }
+    }
+
+    private static Optional<Double> gameTime(Reading reading) {
+        return reading.one("clock")
+                .flatMap(ReadingChoice::seconds)
+                .flatMap(left -> reading.one("quarter").map(quarter -> Integer.parseInt(quarter) * 3600.0 - left));
+    }
+
+    private static Optional<Double> seconds(String written) {
+        double total = 0;
+        for (String part : written.split(":", -1)) {
+            if (!part.matches("[0-9]+(\\.[0-9]+)?")) {
+                return Optional.empty();
+            }
+            total = total * 60 + Double.parseDouble(part);
+        }
+        return Optional.of(total);
+    }
+}

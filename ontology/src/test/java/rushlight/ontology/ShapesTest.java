@@ -69,6 +69,7 @@ class ShapesTest {
             A column of words lists them. | rl:column-planted a rl:Column ; rl:columnName "planted" ; rl:order 99 ; rl:facet rl:rep ; rl:valueKind "words" .
             A column of terms says of which kinds. | rl:column-planted a rl:Column ; rl:columnName "planted" ; rl:order 99 ; rl:facet rl:rep ; rl:valueKind "concept" .
             A rep class reads columns of the film log. | kb:opp-chip rl:reads "colour" .
+            What a role asks for must be a finding of the book. | kb:big-end rl:mustShow kb:anchor .
             A source has a title. | source:planted a rl:Source ; rl:howSeen "page read"@en .
             A finding is a gap, a strength, conditional or a note. | kb:planted a skos:Concept , rl:Finding ; skos:prefLabel "planted"@en ; skos:definition "Planted."@en ; rl:because "Planted."@en ; dct:source source:common-practice ; rl:support "fair" .
             Nothing is said on fewer than six chances. | kb:planted a skos:Concept , rl:Finding ; rl:polarity rl:gap ; rl:minimum 5 ; skos:prefLabel "planted"@en ; skos:definition "Planted."@en ; rl:because "Planted."@en ; dct:source source:common-practice ; rl:support "fair" .

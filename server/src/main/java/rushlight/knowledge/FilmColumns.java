@@ -17,8 +17,15 @@ public final class FilmColumns {
     private final Map<String, Column> byFacet = new LinkedHashMap<>();
     private final List<StepFacet> stepFacets;
     private final Set<String> derivedFacets;
+    private final List<ImplausiblePair> implausible;
+    private final Map<String, String> unsaid;
 
-    FilmColumns(Collection<Column> columns, List<StepFacet> stepFacets, Set<String> derivedFacets) {
+    FilmColumns(
+            Collection<Column> columns,
+            List<StepFacet> stepFacets,
+            Set<String> derivedFacets,
+            List<ImplausiblePair> implausible,
+            Map<String, String> unsaid) {
         columns.stream().sorted(Comparator.comparingInt(Column::position)).forEach(column -> {
             byName.put(column.name(), column);
             if (column.kind() != Column.Kind.EXCHANGE) {
@@ -27,6 +34,8 @@ public final class FilmColumns {
         });
         this.stepFacets = List.copyOf(stepFacets);
         this.derivedFacets = Set.copyOf(derivedFacets);
+        this.implausible = List.copyOf(implausible);
+        this.unsaid = Map.copyOf(unsaid);
     }
 
     /** The columns in the order of the header. */
@@ -60,6 +69,16 @@ public final class FilmColumns {
                 .filter(column -> column.kind() == Column.Kind.EXCHANGE)
                 .findFirst()
                 .orElseThrow(() -> new BrokenBookException("film.ttl describes no column for the exchange."));
+    }
+
+    /** Cells that hardly go together. */
+    public List<ImplausiblePair> implausible() {
+        return implausible;
+    }
+
+    /** The value of a column that says nobody knows, and so is no value. */
+    public Optional<String> unsaid(String column) {
+        return Optional.ofNullable(unsaid.get(column));
     }
 
     /** The names of every facet a situation may ask about. */

@@ -23,6 +23,7 @@ public final class Taxonomy {
     private final List<FitRule> fitRules;
     private final FilmColumns film;
     private final Map<String, List<String>> requires;
+    private final Numbering numbering;
 
     private Taxonomy(TaxonomyReader reader) {
         this.concepts = reader.concepts();
@@ -33,6 +34,7 @@ public final class Taxonomy {
         this.fitRules = reader.fitRules();
         this.film = reader.film();
         this.requires = reader.links("requires");
+        this.numbering = reader.numbering();
     }
 
     /** Reads everything once; the result does not change. */
@@ -96,6 +98,11 @@ public final class Taxonomy {
     /** The columns and facets of a film log. */
     public FilmColumns film() {
         return film;
+    }
+
+    /** The numbering systems of the alignments. */
+    public Numbering numbering() {
+        return numbering;
     }
 
     private static Map<String, Set<String>> closures(Map<String, Concept> concepts) {

@@ -65,7 +65,7 @@ final class TaxonomyReader {
                         facts.slug(p, "primary"),
                         facts.slug(p, "trigger"),
                         one(p, "counter"),
-                        Integer.parseInt(facts.text(p, "rank").orElseThrow(() -> lacks(p, "rank"))),
+                        Integer.parseInt(text(p, "rank")),
                         facts.text(p, "side").orElse(""),
                         Set.copyOf(facts.texts(p, Rl.term("timing"))),
                         facts.text(p, "because").orElse(""),
@@ -97,20 +97,60 @@ final class TaxonomyReader {
         List<StepFacet> steps = facts.ofClass("StepFacet").stream()
                 .map(f -> new StepFacet(
                         Rl.slug(f),
-                        facts.text(f, "by").orElseThrow(() -> lacks(f, "by")),
+                        text(f, "by"),
                         Set.copyOf(facts.slugs(f, "ofClass")),
                         facts.slug(f, "passesOver"),
                         facts.slug(f, "finishing")))
                 .toList();
         Set<String> derived = facts.ofClass("Facet").stream().map(Rl::slug).collect(Collectors.toSet());
-        return new FilmColumns(columns, steps, derived);
+        return new FilmColumns(columns, steps, derived, implausible(), unsaid());
+    }
+
+    private List<ImplausiblePair> implausible() {
+        return facts.ofClass("ImplausiblePair").stream()
+                .map(p -> new ImplausiblePair(
+                        text(p, "columnName"),
+                        text(p, "value"),
+                        text(p, "besideColumn"),
+                        Set.copyOf(facts.slugs(p, "beside"))))
+                .toList();
+    }
+
+    private Map<String, String> unsaid() {
+        Map<String, String> result = new TreeMap<>();
+        for (Node column : facts.ofClass("Column")) {
+            facts.slug(column, "unsaid").ifPresent(slug -> result.put(text(column, "columnName"), slug));
+        }
+        return result;
+    }
+
+    Numbering numbering() {
+        List<Numbering.Label> labels = facts.ofClass("NumberedLabel").stream()
+                .map(n -> new Numbering.Label(
+                        facts.all(n, Rl.term("numberingSystem")).stream()
+                                .findFirst()
+                                .map(system -> text(system, "systemName"))
+                                .orElse(""),
+                        text(n, "number"),
+                        Integer.parseInt(text(n, "rank")),
+                        one(n, "atPosition")))
+                .toList();
+        Map<String, String> positions = new TreeMap<>();
+        for (Node alignment : facts.ofClass("Alignment")) {
+            facts.slug(alignment, "atPosition").ifPresent(at -> positions.put(Rl.slug(alignment), at));
+        }
+        return new Numbering(labels, positions);
+    }
+
+    private String text(Node subject, String property) {
+        return facts.text(subject, property).orElseThrow(() -> lacks(subject, property));
     }
 
     private Column column(Node c) {
-        String kind = facts.text(c, "valueKind").orElseThrow(() -> lacks(c, "valueKind"));
+        String kind = text(c, "valueKind");
         return new Column(
-                facts.text(c, "columnName").orElseThrow(() -> lacks(c, "columnName")),
-                Integer.parseInt(facts.text(c, "order").orElseThrow(() -> lacks(c, "order"))),
+                text(c, "columnName"),
+                Integer.parseInt(text(c, "order")),
                 facts.slug(c, "facet").orElse(""),
                 Column.Kind.valueOf(kind.toUpperCase(Locale.ROOT)),
                 facts.list(c, "oneOf").stream().map(Node::getLiteralLexicalForm).toList(),

@@ -70,10 +70,14 @@ final class OntologyFiles {
 
     /** The facts with a few statements more: a fault planted to see a check fail. */
     static Model with(Model facts, String turtle) {
-        Model more = ModelFactory.createDefaultModel();
+        return ModelFactory.createUnion(facts, planted(turtle));
+    }
+
+    static Model planted(String turtle) {
+        Model planted = ModelFactory.createDefaultModel();
         String prefixes = PREFIXES.replace("PREFIX", "@prefix").replace(">\n", "> .\n");
-        more.read(new StringReader(prefixes + turtle), null, "TURTLE");
-        return ModelFactory.createUnion(facts, more);
+        planted.read(new StringReader(prefixes + turtle), null, "TURTLE");
+        return planted;
     }
 
     static String text(Path file) {

@@ -110,6 +110,7 @@ class FindingsTest {
             Write rl:safety "yes" where it is a matter of safety; leave it out elsewhere. | kb:plays-high rl:safety "no" .
             Say in one sentence what the finding looks at and why it matters. | kb:plays-high rl:because "Again."@en .
             The sentence says its count: put {events} and {opportunities} in it. | kb:contain-lost rl:sentence "Often."@en .
+            How is its count said? Give rl:sentence, with {events} and {opportunities} in it. | kb:planted a rl:Finding ; rl:opportunity shape:rep-won .
             Say once what else could explain it. | kb:plays-high rl:ruleOutFirst "Again."@en .
             What is trained is a skill, a trait, a move, a fit or a drop of the book. | kb:plays-high rl:trainFirst ( kb:over-set ) .
             The drill to start with must be a drill of the book. | kb:plays-high rl:starterDrill kb:rip .

@@ -2,7 +2,6 @@ package rushlight.knowledge;
 
 import java.util.Set;
 import java.util.stream.Collectors;
-import org.apache.jena.datatypes.xsd.XSDDatatype;
 import org.apache.jena.graph.Graph;
 import org.apache.jena.graph.Node;
 import org.apache.jena.graph.NodeFactory;
@@ -12,7 +11,7 @@ import org.apache.jena.sparql.graph.GraphFactory;
 /** How a user's own statements join the shipped ones: a settable value replaces, everything else adds. */
 final class Overlay {
     private static final Node SETTABLE = Rl.term("settable");
-    private static final Node TRUE = NodeFactory.createLiteralDT("true", XSDDatatype.XSDboolean);
+    private static final Node YES = NodeFactory.createLiteralString("yes");
 
     private Overlay() {}
 
@@ -20,7 +19,7 @@ final class Overlay {
         if (overlay.isEmpty()) {
             return shipped;
         }
-        Set<Node> settable = shipped.find(Node.ANY, SETTABLE, TRUE).mapWith(Triple::getSubject).toList().stream()
+        Set<Node> settable = shipped.find(Node.ANY, SETTABLE, YES).mapWith(Triple::getSubject).toList().stream()
                 .collect(Collectors.toUnmodifiableSet());
         Graph all = GraphFactory.createDefaultGraph();
         shipped.find().forEachRemaining(t -> {

@@ -14,6 +14,7 @@ import org.apache.jena.reasoner.rulesys.GenericRuleReasoner;
 import org.apache.jena.reasoner.rulesys.Rule;
 import org.apache.jena.sparql.graph.GraphFactory;
 import rushlight.film.FactMaker;
+import rushlight.film.Log;
 import rushlight.film.Reading;
 import rushlight.film.RepFacts;
 import rushlight.knowledge.Ontology;
@@ -67,6 +68,11 @@ public final class RepRules {
             out.addAll(classifyBatch(readings.subList(from, Math.min(from + BATCH, readings.size())), charted));
         }
         return out;
+    }
+
+    /** The facts of each reading of a log with its rep classes, in the order of the log. */
+    public List<RepFacts> factsOf(Log log) {
+        return classify(log.readings(), log.charted());
     }
 
     /** The facts of one reading with its rep classes. */

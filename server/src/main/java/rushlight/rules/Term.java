@@ -11,7 +11,7 @@ final class Term {
     static final Node ANSWER = Rl.term("answer");
     static final Node ANSWERED_BY = Rl.term("answeredBy");
     static final Node ANY_MOVE = Rl.term("anyMove");
-    
+
     static final Node BEFORE = Rl.term("before");
     static final Node BLANK = Rl.term("blank");
     static final Node BLOCKER_STEP = Rl.term("blockerStep");

@@ -63,9 +63,9 @@ final class Players {
             Player.of("Calix Draymoor", "Brackwater", 9, 20, "push-pull long-arm-rip", """
                     opening: long-arm 8, bull-rush 3, club-rip 5, two-hand-swipe 2
                     get-off: late 8, with 9, second 3
-                    hands-fault: none 9, late-hands 10, early-hands 1
+                    hands-fault: none 7, late-hands 12, early-hands 1
                     meets/long-arm: latched-inside 8, anchor-hop 4, blocker-snatch 3, over-set 1
-                    power-fault: none 13, late-hands 6, feet-stop-at-contact 1
+                    power-fault: none 8, late-hands 11, feet-stop-at-contact 1
                     tackle: made 6, shared 4, none 10
                     film: full
                     """),

@@ -62,7 +62,8 @@ final class Sentences {
     private static String claim(Finding finding, Outcome outcome) {
         Optional<String> pattern = finding.advice().sentence();
         if (pattern.isEmpty() || finding.measure() == Measure.DIFFERENCE) {
-            return bare(finding.definition()) + ": " + figures(finding, outcome);
+            return bare(finding.definition().isEmpty() ? finding.label() : finding.definition()) + ": "
+                    + figures(finding, outcome);
         }
         Rate rate = outcome.rate();
         String said = pattern.orElseThrow()

@@ -39,7 +39,7 @@ final class Sentences {
             case WATCH -> "Open: " + lower(claim(finding, outcome)) + "." + odds(finding, outcome) + more(outcome);
             case LIKELY -> "Probably: " + lower(claim(finding, outcome)) + "." + odds(finding, outcome) + more(outcome);
             case CONFIRMED -> claim(finding, outcome) + "." + odds(finding, outcome);
-            case CLEARED -> cleared(finding) + ": " + figures(finding, outcome) + "." + odds(finding, outcome);
+            case CLEARED -> cleared(finding) + ": " + lower(claim(finding, outcome)) + "." + odds(finding, outcome);
         };
     }
 
@@ -121,7 +121,8 @@ final class Sentences {
         }
         return outcome.moreNeeded().isEmpty()
                 ? ""
-                : " Roughly an even chance that " + outcome.moreNeeded().getAsInt() + " more settle it.";
+                : " Roughly an even chance that " + outcome.moreNeeded().getAsInt()
+                        + (outcome.moreNeeded().getAsInt() == 1 ? " more settles it." : " more settle it.");
     }
 
     private static String cleared(Finding finding) {

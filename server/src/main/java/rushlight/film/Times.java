@@ -45,7 +45,9 @@ public final class Times {
             return Optional.of(seconds);
         }
         BigDecimal minutes = new BigDecimal(parts.group(2));
-        boolean wholeSeconds = parts.group(3).matches("\\d\\d(\\..*)?") && seconds.compareTo(MINUTE) < 0;
+        int point = parts.group(3).indexOf('.');
+        boolean twoDigits = (point < 0 ? parts.group(3).length() : point) == 2;
+        boolean wholeSeconds = twoDigits && seconds.compareTo(MINUTE) < 0;
         boolean wholeMinutes =
                 parts.group(1) == null || (parts.group(2).length() == 2 && minutes.compareTo(MINUTE) < 0);
         if (!wholeSeconds || !wholeMinutes) {

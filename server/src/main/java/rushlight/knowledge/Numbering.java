@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 
 /** How the numbering systems of the trade name one and the same spot, and which numbers mean nothing without one. */
 public final class Numbering {
@@ -24,11 +25,18 @@ public final class Numbering {
     record Label(String system, String number, int rank, String position) {}
 
     private final List<Label> labels;
+    private final Map<String, Map<String, List<String>>> spots;
     private final Map<String, String> positions;
 
     Numbering(Collection<Label> labels, Map<String, String> positions) {
         this.labels =
                 labels.stream().sorted(Comparator.comparingInt(Label::rank)).toList();
+        this.spots = this.labels.stream()
+                .collect(Collectors.groupingBy(
+                        Label::system,
+                        Collectors.groupingBy(
+                                label -> key(label.number()),
+                                Collectors.mapping(Label::position, Collectors.toUnmodifiableList()))));
         this.positions = Map.copyOf(positions);
     }
 
@@ -41,12 +49,7 @@ public final class Numbering {
 
     /** The spots a number may stand for in a system, the usual one first; none where the system lacks the number. */
     public List<String> positions(String system, String number) {
-        String key = key(number);
-        return labels.stream()
-                .filter(label ->
-                        label.system().equals(system) && key(label.number()).equals(key))
-                .map(Label::position)
-                .toList();
+        return spots.getOrDefault(system, Map.of()).getOrDefault(key(number), List.of());
     }
 
     /** What a number stands for when nobody says which system, where the book settles it. */

@@ -1,6 +1,7 @@
 package rushlight.film.csv;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -18,6 +19,7 @@ import rushlight.words.Vocabulary;
 final class AlignmentReader {
     private final Taxonomy taxonomy;
     private final Numbering numbering;
+    private final Map<String, String> allNumbers;
     private final Vocabulary vocabulary;
     private final AlignmentNumbers numbers;
     private final ValueReader labels;
@@ -25,6 +27,7 @@ final class AlignmentReader {
     AlignmentReader(Taxonomy taxonomy, Vocabulary vocabulary, ValueReader labels) {
         this.taxonomy = taxonomy;
         this.numbering = taxonomy.numbering();
+        this.allNumbers = numbering.numbers();
         this.vocabulary = vocabulary;
         this.numbers = new AlignmentNumbers(taxonomy);
         this.labels = labels;
@@ -42,8 +45,8 @@ final class AlignmentReader {
             warnOfAnotherSystem(text, system, notes);
             return named;
         }
-        Optional<String> number = Optional.ofNullable(numbering.numbers().get(Numbering.key(text)))
-                .or(() -> named.flatMap(numbers::of));
+        Optional<String> number =
+                Optional.ofNullable(allNumbers.get(Numbering.key(text))).or(() -> named.flatMap(numbers::of));
         if (number.isEmpty()) {
             return named.isPresent() ? named : labels.read(text, notes);
         }
@@ -64,8 +67,8 @@ final class AlignmentReader {
         if (spots.size() > 1) {
             warn(
                     text,
-                    "in numbering " + system + " it can be " + labelsOf(spots) + "; it was read as "
-                            + taxonomy.label(spots.get(0)) + ".",
+                    "in numbering " + system + " it can be " + labelsOf(spots) + "; it was read as \""
+                            + taxonomy.label(spots.get(0)) + "\".",
                     notes);
         }
         return Optional.of(spots.get(0));
@@ -85,8 +88,8 @@ final class AlignmentReader {
         if (spots.size() > 1) {
             warn(
                     text,
-                    "without its numbering system it can be " + labelsOf(spots) + "; it was read as "
-                            + taxonomy.label(read) + ".",
+                    "without its numbering system it can be " + labelsOf(spots) + "; it was read as \""
+                            + taxonomy.label(read) + "\".",
                     notes);
         }
         return Optional.of(read);
@@ -101,8 +104,8 @@ final class AlignmentReader {
         if (!spots.isEmpty() && !spots.contains(spot(slug))) {
             warn(
                     slug,
-                    "this name always means " + taxonomy.label(spot(slug)) + "; the " + number.get() + " of numbering "
-                            + system.get() + " is written " + number.get() + ".",
+                    "this name always means \"" + taxonomy.label(spot(slug)) + "\"; the " + number.get()
+                            + " of numbering " + system.get() + " is written " + number.get() + ".",
                     notes);
         }
     }
@@ -136,7 +139,7 @@ final class AlignmentReader {
 
     private String labelsOf(Iterable<String> spots) {
         Set<String> labelled = new TreeSet<>();
-        spots.forEach(spot -> labelled.add(taxonomy.label(spot)));
+        spots.forEach(spot -> labelled.add("\"" + taxonomy.label(spot) + "\""));
         return Sentences.or(List.copyOf(labelled));
     }
 

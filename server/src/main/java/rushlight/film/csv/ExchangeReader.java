@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import rushlight.film.Step;
 import rushlight.knowledge.Taxonomy;
@@ -14,6 +15,8 @@ import rushlight.words.Vocabulary;
 /** Reads an exchange: steps between {@code >} signs, the blocker's in brackets, his hand after {@code @}. */
 final class ExchangeReader {
     private static final List<String> HANDS = List.of("inside", "outside", "left", "right");
+
+    private static final Pattern HAND_OF_BLOCKER = Pattern.compile("\\[[^\\[\\]]*]\\s*@.*");
 
     private final String column;
     private final Vocabulary his;
@@ -66,7 +69,8 @@ final class ExchangeReader {
     private Optional<Step> blockersStep(String text, RowNotes notes) {
         boolean bracketed = text.startsWith("[") && text.endsWith("]");
         String label = bracketed ? text.substring(1, text.length() - 1).strip() : "";
-        if ((bracketed && label.indexOf('@') >= 0) || text.matches("\\[[^\\[\\]]*]\\s*@.*")) {
+        if (label.indexOf('@') >= 0
+                || (!bracketed && HAND_OF_BLOCKER.matcher(text).matches())) {
             form(text, "only his own steps name a hand; take the @ off \"" + text + "\".", notes);
             return Optional.empty();
         }

@@ -30,6 +30,14 @@ final class Header {
 
     static Header read(CsvRows.Row row, FilmColumns film, RowNotes notes) {
         Header header = new Header(row.cells(), notes);
+        if (row.cells().size() == 1 && row.cells().get(0).indexOf(';') >= 0) {
+            notes.fault(
+                    "",
+                    row.cells().get(0),
+                    Fault.Code.NOT_CSV,
+                    "the column names are parted by semicolons; save the sheet as CSV with commas.");
+            return header;
+        }
         Map<String, Integer> seen = new HashMap<>();
         for (int i = 0; i < row.cells().size(); i++) {
             String name = plain(row.cells().get(i));
@@ -81,7 +89,8 @@ final class Header {
 
     /** Whether rows can be read at all. */
     boolean isUsable() {
-        return notes.faults().stream().noneMatch(fault -> fault.code() == Fault.Code.MISSING_COLUMN);
+        return notes.faults().stream()
+                .noneMatch(fault -> fault.code() == Fault.Code.MISSING_COLUMN || fault.code() == Fault.Code.NOT_CSV);
     }
 
     private void unknown(String name, int place, Collection<Column> film) {
@@ -112,14 +121,11 @@ final class Header {
     }
 
     private void missing(String name) {
-        String semicolons = names.size() == 1 && names.get(0).indexOf(';') >= 0
-                ? " The header is parted by semicolons; save the sheet with commas."
-                : "";
         notes.fault(
                 name,
                 "",
                 Fault.Code.MISSING_COLUMN,
-                "the header lacks the column " + name + ", which every film log needs." + semicolons);
+                "the header lacks the column " + name + ", which every film log needs.");
     }
 
     private static String plain(String name) {

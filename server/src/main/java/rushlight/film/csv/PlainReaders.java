@@ -21,38 +21,34 @@ final class PlainReaders {
     static ValueReader integer(Column column) {
         return (text, notes) -> {
             String number = DIGITS.matcher(text).matches() ? Integer.toString(Integer.parseInt(text)) : "";
-            if (!column.oneOf().isEmpty() && !column.oneOf().contains(number)) {
-                String message = "\"" + text + "\" does not go here; write " + Sentences.or(column.oneOf()) + ".";
-                return refused(column, text, Fault.Code.NOT_A_NUMBER, message, notes);
+            boolean good = column.oneOf().isEmpty()
+                    ? !number.isEmpty()
+                    : column.oneOf().contains(number);
+            if (good) {
+                return Optional.of(number);
             }
-            String message = "\"" + text + "\" is no whole number; write digits only, such as 7.";
-            return number.isEmpty()
-                    ? refused(column, text, Fault.Code.NOT_A_NUMBER, message, notes)
-                    : Optional.of(number);
+            String message = column.oneOf().isEmpty()
+                    ? " is no whole number; write digits only, such as 7."
+                    : " does not go here; write " + Sentences.or(column.oneOf()) + ".";
+            return refused(column, text, Fault.Code.NOT_A_NUMBER, message, notes);
         };
     }
 
     static ValueReader date(Column column) {
-        return (text, notes) -> {
-            String message = "\"" + text + "\" is no date; write year, month and day, such as 2025-09-05.";
-            return isDay(text) ? Optional.of(text) : refused(column, text, Fault.Code.NOT_A_DATE, message, notes);
-        };
+        String message = " is no date; write year, month and day, such as 2025-09-05.";
+        return (text, notes) ->
+                isDay(text) ? Optional.of(text) : refused(column, text, Fault.Code.NOT_A_DATE, message, notes);
     }
 
     static ValueReader clock(Column column) {
-        return (text, notes) -> {
-            Optional<String> clock = Times.clock(text);
-            String message = "\"" + text + "\" is no game clock; write minutes and seconds, such as 9:40.";
-            return clock.isPresent() ? clock : refused(column, text, Fault.Code.NOT_A_CLOCK, message, notes);
-        };
+        String message = " is no game clock; write minutes and seconds, such as 9:40.";
+        return (text, notes) ->
+                Times.clock(text).or(() -> refused(column, text, Fault.Code.NOT_A_CLOCK, message, notes));
     }
 
     static ValueReader time(Column column) {
-        return (text, notes) -> {
-            Optional<String> time = Times.film(text);
-            String message = "\"" + text + "\" is no time on the film; write 1:02:03.5, 12:40 or seconds.";
-            return time.isPresent() ? time : refused(column, text, Fault.Code.NOT_A_TIME, message, notes);
-        };
+        String message = " is no time on the film; write 1:02:03.5, 12:40 or seconds.";
+        return (text, notes) -> Times.film(text).or(() -> refused(column, text, Fault.Code.NOT_A_TIME, message, notes));
     }
 
     private static boolean isDay(String text) {
@@ -65,7 +61,7 @@ final class PlainReaders {
 
     private static Optional<String> refused(
             Column column, String text, Fault.Code code, String message, RowNotes notes) {
-        notes.fault(column.name(), text, code, message);
+        notes.fault(column.name(), text, code, "\"" + text + "\"" + message);
         return Optional.empty();
     }
 }

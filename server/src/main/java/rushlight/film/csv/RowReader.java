@@ -29,12 +29,7 @@ final class RowReader {
         Map<String, List<String>> tags = new HashMap<>();
         Draft draft = new Draft(texts, tags, List.of());
         if (row.cells().size() != header.size()) {
-            notes.fault(
-                    "",
-                    "",
-                    Fault.Code.CELL_COUNT,
-                    "this row has " + row.cells().size() + " cells and the header " + header.size()
-                            + "; look for a comma or a quote too many or too few.");
+            notes.fault("", "", Fault.Code.CELL_COUNT, cellCount(row.cells().size(), header.size()));
             return draft;
         }
         List<Step> exchange = List.of();
@@ -48,7 +43,7 @@ final class RowReader {
             String cell = cell(column, row.cells().get(i));
             if (cell.isEmpty()) {
                 blank(column, notes);
-            } else if (isClean(column, cell, notes)) {
+            } else if (isClean(column.name(), cell, notes)) {
                 if (column.kind() == Column.Kind.EXCHANGE) {
                     exchange = exchanges.read(cell, notes);
                 } else if (column.name().equals(Columns.ALIGNMENT)) {
@@ -104,17 +99,23 @@ final class RowReader {
         }
     }
 
-    private static boolean isClean(Column column, String cell, RowNotes notes) {
+    static String cellCount(int cells, int header) {
+        return "this row has " + cells + " cells and the header " + header
+                + "; look for a comma or a quote too many or too few.";
+    }
+
+    /** Whether a cell holds nothing but text. */
+    static boolean isClean(String column, String cell, RowNotes notes) {
         for (int i = 0; i < cell.length(); i++) {
             char c = cell.charAt(i);
             boolean blank = c == '\t' || c == '\n' || c == '\r';
             if ((c < ' ' && !blank) || c == '\u007F' || c >= '\uFFFE') {
                 notes.fault(
-                        column.name(),
+                        column,
                         "",
                         Fault.Code.CONTROL_CHARACTER,
-                        "the character number " + (int) c + " cannot be kept; take it out (it is the " + (i + 1)
-                                + ". of the cell).");
+                        "a control character (number " + (int) c + ") stands at place " + (i + 1)
+                                + " of the cell; take it out.");
                 return false;
             }
         }

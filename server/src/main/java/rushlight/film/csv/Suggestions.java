@@ -7,10 +7,10 @@ import java.util.function.Supplier;
 
 /**
  * Remembers what was offered for an unknown value, for the same slip comes again and again. After very many different
- * ones nothing more is offered: such a file is no film log, and each search costs a millisecond.
+ * ones nothing more is offered: such a file is no film log, and each search costs milliseconds.
  */
 final class Suggestions {
-    private static final int MOST = 3000;
+    private static final int MOST = 2000;
 
     private final Map<String, List<String>> offered = new HashMap<>();
 

@@ -14,19 +14,24 @@ final class WordReader implements ValueReader {
 
     private final String column;
     private final List<String> words;
+    private final Map<String, String> byWord = new HashMap<>();
     private final Map<String, String> byKey = new HashMap<>();
     private final NearestLabels nearest;
 
     WordReader(Column column) {
         this.column = column.name();
         this.words = column.oneOf();
-        words.forEach(word -> byKey.put(LabelKey.of(word), word));
+        words.forEach(word -> {
+            byWord.put(word, word);
+            byKey.put(LabelKey.of(word), word);
+        });
         this.nearest = NearestLabels.words(words);
     }
 
     @Override
     public Optional<String> read(String text, RowNotes notes) {
-        String word = byKey.get(LabelKey.of(text));
+        String exact = byWord.get(text);
+        String word = exact != null ? exact : byKey.get(LabelKey.of(text));
         if (word == null) {
             List<String> near = notes.suggestions().forValue(column, text, () -> nearest.to(text, 3));
             String end = words.size() <= FEW ? "; write " + Sentences.or(words) + "." : Sentences.didYouMean(near);

@@ -15,6 +15,21 @@ import rushlight.words.NearestLabels;
 
 /** Reads a list of prospects: who they are and how they measure, in the units of the column names. */
 public final class ProspectsReader {
+    /**
+     * What came of reading a list.
+     *
+     * @param prospects in the order of the file; none where the file has a fault
+     * @param faults every fault of the file, in order of its lines
+     * @param warnings oddities that stop nothing
+     */
+    public record Result(List<Prospect> prospects, List<Fault> faults, List<Fault> warnings) {
+        public Result {
+            prospects = List.copyOf(prospects);
+            faults = List.copyOf(faults);
+            warnings = List.copyOf(warnings);
+        }
+    }
+
     static final String ID = "id";
     static final String NAME = "name";
     static final String POSITION = "position";
@@ -36,7 +51,7 @@ public final class ProspectsReader {
     private ProspectsReader() {}
 
     /** Reads a file. */
-    public static ProspectsResult read(Path file) {
+    public static Result read(Path file) {
         Optional<Fault> refusal = InputFile.refusal(file);
         if (refusal.isPresent()) {
             return refused(refusal.get());
@@ -50,7 +65,7 @@ public final class ProspectsReader {
     }
 
     /** Reads what was sent under a name. */
-    public static ProspectsResult read(String name, InputStream in) {
+    public static Result read(String name, InputStream in) {
         try (CsvRows rows = CsvRows.open(name, in)) {
             return new ProspectsReader().all(name, rows);
         } catch (IOException e) {
@@ -58,7 +73,7 @@ public final class ProspectsReader {
         }
     }
 
-    private ProspectsResult all(String name, CsvRows rows) throws IOException {
+    private Result all(String name, CsvRows rows) throws IOException {
         Optional<CsvRows.Row> first = rows.next();
         if (first.isEmpty()) {
             return refused(Fault.ofFile(
@@ -73,9 +88,7 @@ public final class ProspectsReader {
                 found.take(notes);
             }
         }
-        return found.faults().isEmpty()
-                ? new ProspectsResult.Accepted(prospects, found.warnings())
-                : new ProspectsResult.Rejected(found.faults(), found.warnings());
+        return new Result(found.faults().isEmpty() ? prospects : List.of(), found.faults(), found.warnings());
     }
 
     private List<String> header(CsvRows.Row row) {
@@ -173,7 +186,7 @@ public final class ProspectsReader {
         return id;
     }
 
-    private static ProspectsResult refused(Fault fault) {
-        return new ProspectsResult.Rejected(List.of(fault), List.of());
+    private static Result refused(Fault fault) {
+        return new Result(List.of(), List.of(fault), List.of());
     }
 }

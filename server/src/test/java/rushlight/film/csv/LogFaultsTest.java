@@ -63,6 +63,17 @@ class LogFaultsTest {
         }
 
         @Test
+        void are_found_by_the_line_they_start_on_though_cells_above_run_over_lines() {
+            assertThat(SmallLog.faults(SmallLog.row("note", "one\r\ntwo\nthree")
+                            .line("")
+                            .and("down", "5", "note", "a\nb")
+                            .and("down", "6")
+                            .read()))
+                    .extracting(text -> text.substring(0, text.indexOf(',')))
+                    .containsExactly("Line 6", "Line 8");
+        }
+
+        @Test
         void the_same_rep_twice() {
             assertThat(SmallLog.faults(
                             SmallLog.row().and("rep", "r1").and("rep", "R1").read()))

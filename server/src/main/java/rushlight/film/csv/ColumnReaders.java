@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import rushlight.knowledge.Column;
 import rushlight.knowledge.Concept;
 import rushlight.knowledge.Taxonomy;
@@ -19,6 +20,7 @@ import rushlight.words.Vocabulary;
 final class ColumnReaders {
     private final Map<String, Vocabulary> vocabularies = new LinkedHashMap<>();
     private final Map<String, ValueReader> readers = new HashMap<>();
+    private final Map<String, List<String>> singles = new ConcurrentHashMap<>();
 
     ColumnReaders(Taxonomy taxonomy) {
         for (Column column : taxonomy.film().all()) {
@@ -44,7 +46,10 @@ final class ColumnReaders {
         if (!column.list()) {
             return isSeveral(column, cell, notes)
                     ? List.of()
-                    : of(column.name()).read(cell, notes).map(List::of).orElse(List.of());
+                    : of(column.name())
+                            .read(cell, notes)
+                            .map(value -> single(column, value))
+                            .orElse(List.of());
         }
         Set<String> values = new LinkedHashSet<>();
         for (String part : cell.split(";", -1)) {
@@ -53,6 +58,12 @@ final class ColumnReaders {
             }
         }
         return List.copyOf(values);
+    }
+
+    /** Slugs and words come again row after row: one list of each is enough. */
+    private List<String> single(Column column, String value) {
+        boolean known = column.kind() == Column.Kind.CONCEPT || column.kind() == Column.Kind.WORDS;
+        return known ? singles.computeIfAbsent(value, List::of) : List.of(value);
     }
 
     private static boolean isSeveral(Column column, String cell, RowNotes notes) {

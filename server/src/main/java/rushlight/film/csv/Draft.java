@@ -13,6 +13,11 @@ import rushlight.film.Step;
  * @param exchange the steps in order
  */
 record Draft(Map<String, String> texts, Map<String, List<String>> tags, List<Step> exchange) {
+    /** The same in little memory, for rows that wait for the end of their file. */
+    Draft packed() {
+        return new Draft(Map.of(Columns.REP, text(Columns.REP).orElse("")), Map.copyOf(tags), List.copyOf(exchange));
+    }
+
     Optional<String> text(String column) {
         return Optional.ofNullable(texts.get(column));
     }

@@ -54,7 +54,7 @@ final class LogBuilder {
         if (isNew(rep.get(), id, notes) && notes.faults().isEmpty()) {
             parts.computeIfAbsent(id, i -> new Part(prospect.get(), evaluator, new ArrayList<>()))
                     .drafts()
-                    .add(draft);
+                    .add(draft.packed());
         }
     }
 

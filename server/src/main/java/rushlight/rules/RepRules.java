@@ -1,18 +1,14 @@
 package rushlight.rules;
 
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.function.Consumer;
 import org.apache.jena.graph.Graph;
 import org.apache.jena.graph.Node;
-import org.apache.jena.graph.Triple;
 import org.apache.jena.reasoner.InfGraph;
 import org.apache.jena.reasoner.rulesys.GenericRuleReasoner;
 import org.apache.jena.reasoner.rulesys.Rule;
-import org.apache.jena.sparql.graph.GraphFactory;
 import rushlight.film.FactMaker;
 import rushlight.film.Log;
 import rushlight.film.Reading;
@@ -26,7 +22,7 @@ import rushlight.knowledge.Taxonomy;
  * everything the first concluded, in a pass of its own.
  */
 public final class RepRules {
-    private static final int BATCH = 200;
+    private static final int BATCH = 100;
 
     private final RuleBook rules;
     private final Taxonomy taxonomy;
@@ -45,7 +41,10 @@ public final class RepRules {
         all.addAll(rules.absence());
         Mentions both = new Mentions(all);
         this.layout = new RepLayout(
-                maker, new FacetFacts(taxonomy, both), new BookSlice(ontology, taxonomy, both.predicates()));
+                maker,
+                new FacetFacts(taxonomy, both),
+                new BookSlice(ontology, taxonomy, both),
+                new FitSlice(ontology, taxonomy));
     }
 
     /** The shipped rules over a book. */
@@ -83,8 +82,13 @@ public final class RepRules {
     /** Why a reading has its classes: every rule that fired, what it says, and the tags it fired on. */
     public List<Explanation> explain(Reading reading, Set<String> charted) {
         RepFacts facts = maker.facts(reading, charted);
-        Pass pass = run(List.of(reading), List.of(facts), true);
+        Pass pass = trace(reading, facts);
         return new Explainer(rules, taxonomy, reading, facts, pass.tags(), pass.absence()).explain();
+    }
+
+    /** Both strata over one reading, with every derivation kept. */
+    Pass trace(Reading reading, RepFacts facts) {
+        return run(List.of(reading), List.of(facts), true);
     }
 
     private List<RepFacts> classifyBatch(List<Reading> readings, Set<String> charted) {
@@ -108,28 +112,16 @@ public final class RepRules {
     }
 
     /** What both strata concluded. */
-    private record Pass(InfGraph tags, InfGraph absence) {}
+    record Pass(InfGraph tags, InfGraph absence) {}
 
     private Pass run(List<Reading> readings, List<RepFacts> facts, boolean logged) {
-        Graph forTags = GraphFactory.createGraphMem();
-        Graph forAbsence = GraphFactory.createGraphMem();
-        Set<Triple> handed = new HashSet<>();
-        Consumer<Triple> out = fact -> {
-            if (handed.add(fact)) {
-                if (inTags.canUse(fact)) {
-                    forTags.add(fact);
-                }
-                if (inAbsence.canUse(fact)) {
-                    forAbsence.add(fact);
-                }
-            }
-        };
+        Sheet sheet = new Sheet(inTags, inAbsence);
         for (int i = 0; i < readings.size(); i++) {
-            layout.write(i, readings.get(i), facts.get(i), out);
+            layout.write(i, readings.get(i), facts.get(i), sheet);
         }
-        InfGraph first = run(rules.tags(), forTags, logged);
-        first.getDeductionsGraph().find().filterKeep(inAbsence::canUse).forEachRemaining(forAbsence::add);
-        return new Pass(first, run(rules.absence(), forAbsence, logged));
+        InfGraph first = run(rules.tags(), sheet.tags(), logged);
+        first.getDeductionsGraph().find().filterKeep(inAbsence::canUse).forEachRemaining(sheet.absence()::add);
+        return new Pass(first, run(rules.absence(), sheet.absence(), logged));
     }
 
     private static InfGraph run(List<Rule> stratum, Graph facts, boolean logged) {

@@ -1,5 +1,6 @@
 package rushlight.bench;
 
+import java.lang.management.ManagementFactory;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -39,6 +40,7 @@ public final class RulesBench {
         for (int round = 1; round <= 4; round++) {
             List<List<Reading>> logs = bench.logs(reps, log);
             long start = System.nanoTime();
+            long cpu = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
             long classes = 0;
             for (List<Reading> readings : logs) {
                 for (RepFacts facts : rules.classify(readings, CHARTED)) {
@@ -46,9 +48,10 @@ public final class RulesBench {
                 }
             }
             double seconds = (System.nanoTime() - start) / 1e9;
+            double busy = (ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() - cpu) / 1e9;
             System.out.printf(
-                    "round %d: %d reps in logs of %d, %.2f s, %.0f reps/s, %.1f classes a rep%n",
-                    round, reps, log, seconds, reps / seconds, (double) classes / reps);
+                    "round %d: %d reps in logs of %d, %.2f s (%.2f s CPU), %.0f reps/s (%.0f a CPU second), %.1f classes a rep%n",
+                    round, reps, log, seconds, busy, reps / seconds, reps / busy, (double) classes / reps);
         }
         Reading one = bench.logs(1, 1).get(0).get(0);
         long start = System.nanoTime();

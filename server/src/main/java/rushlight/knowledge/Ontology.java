@@ -12,12 +12,14 @@ import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
 import org.apache.jena.graph.Graph;
+import org.apache.jena.graph.NodeFactory;
 import org.apache.jena.riot.Lang;
 import org.apache.jena.riot.RDFParser;
 import org.apache.jena.riot.RiotException;
 import org.apache.jena.riot.system.ErrorHandlerFactory;
 import org.apache.jena.sparql.graph.GraphFactory;
 import org.apache.jena.sys.JenaSystem;
+import org.apache.jena.vocabulary.OWL2;
 
 /** The book as it was shipped, with a user's own terms on top where there are some. */
 public final class Ontology {
@@ -90,6 +92,14 @@ public final class Ontology {
         return fingerprint;
     }
 
+    /** The version of the book, which stands in one place: its header. */
+    public String version() {
+        return new Facts(shipped)
+                .texts(NodeFactory.createURI("https://rushlight.example/"), OWL2.versionInfo.asNode()).stream()
+                        .findFirst()
+                        .orElseThrow(() -> new BrokenBookException("rushlight.ttl says no owl:versionInfo."));
+    }
+
     /** The text of one shipped file, such as {@code rules/rep-1-tags.rules}. */
     public static String text(String name) {
         return new String(resource(name), StandardCharsets.UTF_8);
@@ -97,7 +107,7 @@ public final class Ontology {
 
     /** Names of the shipped files, relative to the folder of the book, in order. */
     public static List<String> files() {
-        return BookFiles.under(FOLDER);
+        return PackedFiles.under(FOLDER);
     }
 
     private static byte[] resource(String name) {

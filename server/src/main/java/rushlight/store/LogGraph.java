@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.Consumer;
 import org.apache.jena.datatypes.xsd.XSDDatatype;
+import org.apache.jena.graph.Graph;
 import org.apache.jena.graph.Node;
 import org.apache.jena.graph.NodeFactory;
 import org.apache.jena.graph.Triple;
@@ -62,6 +63,17 @@ public final class LogGraph {
         add(out, node, Terms.GENERATED, NodeFactory.createLiteralDT(when.toString(), XSDDatatype.XSDdateTime));
         for (int i = 0; i < log.readings().size(); i++) {
             writeReading(log.readings().get(i), id, node, i, classes.get(i), out);
+        }
+    }
+
+    static void reclassify(Graph film, LogId id, Classified classified, String rules) {
+        Node log = Addresses.log(id);
+        film.remove(log, Terms.RULES_REVISION, Node.ANY);
+        film.add(Triple.create(log, Terms.RULES_REVISION, text(rules)));
+        for (int i = 0; i < classified.classes().size(); i++) {
+            Node reading = Addresses.reading(classified.log().readings().get(i).rep(), id.evaluator());
+            film.remove(reading, Terms.REP_CLASS, Node.ANY);
+            classified.classes().get(i).forEach(name -> add(film::add, reading, Terms.REP_CLASS, Rl.concept(name)));
         }
     }
 

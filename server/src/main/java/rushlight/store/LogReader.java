@@ -40,7 +40,6 @@ final class LogReader {
 
     Log log(LogId id) {
         Node node = Addresses.log(id);
-        Node file = object(node, Terms.DERIVED).orElseThrow();
         Set<String> charted = new TreeSet<>();
         graph.find(node, Terms.CHARTED, Node.ANY)
                 .forEachRemaining(t -> charted.add(t.getObject().getLiteralLexicalForm()));
@@ -51,7 +50,12 @@ final class LogReader {
                 game(Addresses.game(id.game())),
                 charted,
                 readings(node, id, evaluator),
-                new Log.Source(text(file, Terms.FILE_NAME), text(file, Terms.SHA256)));
+                source(node));
+    }
+
+    Log.Source source(Node log) {
+        Node file = object(log, Terms.DERIVED).orElseThrow();
+        return new Log.Source(text(file, Terms.FILE_NAME), text(file, Terms.SHA256));
     }
 
     Prospect prospect(Node node) {
@@ -74,6 +78,10 @@ final class LogReader {
                 Optional.of(text(node, Terms.DATE)).filter(d -> !d.isEmpty()).map(LocalDate::parse),
                 text(node, Terms.OPPONENT),
                 text(node, Terms.LEVEL));
+    }
+
+    String name(Node node) {
+        return text(node, LABEL);
     }
 
     private List<Reading> readings(Node log, LogId id, String evaluator) {

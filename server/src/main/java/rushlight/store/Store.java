@@ -1,13 +1,14 @@
 package rushlight.store;
 
+import java.io.OutputStream;
 import java.nio.file.Path;
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 import org.apache.jena.datatypes.xsd.XSDDatatype;
 import org.apache.jena.graph.Graph;
@@ -16,15 +17,20 @@ import org.apache.jena.graph.NodeFactory;
 import org.apache.jena.graph.Triple;
 import org.apache.jena.query.Dataset;
 import org.apache.jena.query.DatasetFactory;
+import org.apache.jena.riot.RDFFormat;
+import org.apache.jena.riot.system.StreamRDF;
+import org.apache.jena.riot.system.StreamRDFWriter;
 import org.apache.jena.sparql.core.DatasetGraph;
 import org.apache.jena.sys.JenaSystem;
 import org.apache.jena.system.Txn;
 import org.apache.jena.tdb2.DatabaseMgr;
 import org.apache.jena.vocabulary.RDFS;
+import rushlight.film.Game;
 import rushlight.film.Log;
 import rushlight.film.LogId;
 import rushlight.film.Prospect;
 import rushlight.knowledge.FilmColumns;
+import rushlight.knowledge.Rl;
 
 /** The stored film. Every change is one transaction that raises the revision and records which logs it touched. */
 public final class Store implements AutoCloseable {
@@ -72,9 +78,23 @@ public final class Store implements AutoCloseable {
             for (Classified classified : logs) {
                 LogId id = LogGraph.idOf(classified.log());
                 if (touched.add(id)) {
-                    removeLog(film, id);
+                    StoredLogs.remove(film, id);
                 }
                 writeKeepingKnown(film, classified, rules, when);
+            }
+            return StoredRevision.raise(data, touched, when);
+        });
+    }
+
+    /** Puts what other rules conclude in place of what was concluded before; nothing that was charted changes. */
+    public long reclassify(Collection<Classified> logs, String rules, Instant when) {
+        return Txn.calculateWrite(data, () -> {
+            Graph film = data.getDefaultGraph();
+            Set<LogId> touched = new HashSet<>();
+            for (Classified classified : logs) {
+                LogId id = LogGraph.idOf(classified.log());
+                touched.add(id);
+                LogGraph.reclassify(film, id, classified, rules);
             }
             return StoredRevision.raise(data, touched, when);
         });
@@ -90,14 +110,16 @@ public final class Store implements AutoCloseable {
             }
             Set<LogId> touched = new HashSet<>();
             Set<String> ids = new HashSet<>(prospects.stream().map(Prospect::id).toList());
-            ids(film).stream().filter(id -> ids.contains(id.prospect())).forEach(touched::add);
+            StoredLogs.ids(film).stream()
+                    .filter(id -> ids.contains(id.prospect()))
+                    .forEach(touched::add);
             return StoredRevision.raise(data, touched, when);
         });
     }
 
     /** Every stored log, in the order of evaluator, prospect and game. */
     public List<LogId> logs() {
-        return read(graphs -> ids(graphs.getDefaultGraph()));
+        return read(graphs -> StoredLogs.ids(graphs.getDefaultGraph()));
     }
 
     /** The logs that changed after a revision. */
@@ -112,6 +134,16 @@ public final class Store implements AutoCloseable {
             return film.contains(Addresses.log(id), Terms.PROSPECT, ALL)
                     ? Optional.of(new LogReader(film, columns).log(id))
                     : Optional.<Log>empty();
+        });
+    }
+
+    /** The file a log came from. */
+    public Optional<Log.Source> source(LogId id) {
+        return read(graphs -> {
+            Graph film = graphs.getDefaultGraph();
+            return film.contains(Addresses.log(id), Terms.PROSPECT, ALL)
+                    ? Optional.of(new LogReader(film, columns).source(Addresses.log(id)))
+                    : Optional.<Log.Source>empty();
         });
     }
 
@@ -139,9 +171,50 @@ public final class Store implements AutoCloseable {
         });
     }
 
+    /** What is known of a prospect. */
+    public Optional<Prospect> prospect(String id) {
+        return known(Addresses.prospect(id), LogReader::prospect);
+    }
+
+    /** What is known of a game. */
+    public Optional<Game> game(String id) {
+        return known(Addresses.game(id), LogReader::game);
+    }
+
+    /** The name of an evaluator as it was first written. */
+    public Optional<String> evaluator(String slug) {
+        return known(Addresses.person(slug), LogReader::name);
+    }
+
+    /** Writes the film, without history, as Turtle. */
+    public void writeTurtle(OutputStream out) {
+        read(graphs -> {
+            StreamRDF turtle = StreamRDFWriter.getWriterStream(out, RDFFormat.TURTLE_BLOCKS);
+            turtle.start();
+            turtle.prefix("rl", Rl.SCHEMA);
+            turtle.prefix("kb", Rl.CONCEPT);
+            turtle.prefix("data", Addresses.DATA);
+            turtle.prefix("prov", "http://www.w3.org/ns/prov#");
+            turtle.prefix("rdfs", RDFS.getURI());
+            turtle.prefix("xsd", XSDDatatype.XSD + "#");
+            graphs.getDefaultGraph().find().forEachRemaining(turtle::triple);
+            turtle.finish();
+            return true;
+        });
+    }
+
     /** Asks a question of one consistent state. What it returns must not lead back into the graph. */
     public <T> T ask(Function<Dataset, T> question) {
         return Txn.calculateRead(data, () -> question.apply(DatasetFactory.wrap(data)));
+    }
+
+    private <T> Optional<T> known(Node node, BiFunction<LogReader, Node, T> reader) {
+        return read(graphs -> {
+            Graph film = graphs.getDefaultGraph();
+            return film.contains(node, RDFS.label.asNode(), ALL)
+                    ? Optional.of(reader.apply(new LogReader(film, columns), node))
+                    : Optional.<T>empty();
+        });
     }
 
     private <T> T read(Function<DatasetGraph, T> question) {
@@ -156,29 +229,6 @@ public final class Store implements AutoCloseable {
                 film.add(t);
             }
         });
-    }
-
-    private static List<LogId> ids(Graph film) {
-        return film.find(ALL, Terms.DERIVED, ALL).mapWith(Triple::getSubject).toList().stream()
-                .map(StoredRevision::logId)
-                .sorted((a, b) -> a.toString().compareTo(b.toString()))
-                .toList();
-    }
-
-    private static void removeLog(Graph film, LogId id) {
-        Node log = Addresses.log(id);
-        List<Node> readings =
-                film.find(ALL, Terms.LOG, log).mapWith(Triple::getSubject).toList();
-        List<Triple> gone = new ArrayList<>(film.find(log, ALL, ALL).toList());
-        for (Node reading : readings) {
-            for (Triple t : film.find(reading, ALL, ALL).toList()) {
-                gone.add(t);
-                if (t.getPredicate().equals(Terms.HIS_STEP) || t.getPredicate().equals(Terms.BLOCKER_STEP)) {
-                    gone.addAll(film.find(t.getObject(), ALL, ALL).toList());
-                }
-            }
-        }
-        gone.forEach(film::delete);
     }
 
     static Node integer(long value) {

@@ -1,21 +1,26 @@
 package rushlight.situation;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalInt;
 import java.util.Random;
 
 /** Situations by chance from a seed, over the facets of the book. */
-final class RandomSituations {
+public final class RandomSituations {
     private final Random random;
     private final List<Facet> facets;
+    private final Map<String, List<String>> values = new HashMap<>();
 
-    RandomSituations(long seed, Facets facets) {
+    public RandomSituations(long seed, Facets facets) {
         this.random = new Random(seed);
         this.facets = List.copyOf(facets.all());
+        facets.all()
+                .forEach(f -> values.put(f.name(), f.values().stream().sorted().toList()));
     }
 
-    Situation next(int depth) {
+    public Situation next(int depth) {
         int choice = depth == 0 ? random.nextInt(3) : random.nextInt(6);
         return switch (choice) {
             case 3 -> Situation.all(several(depth - 1));
@@ -52,7 +57,7 @@ final class RandomSituations {
     }
 
     private String pick(Facet facet) {
-        List<String> values = facet.values().stream().sorted().toList();
-        return values.get(random.nextInt(values.size()));
+        List<String> known = values.getOrDefault(facet.name(), List.of());
+        return known.get(random.nextInt(known.size()));
     }
 }

@@ -13,13 +13,14 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /** Lists the shipped files, whether they lie in a folder of classes or inside a jar. */
-final class BookFiles {
-    private BookFiles() {}
+public final class PackedFiles {
+    private PackedFiles() {}
 
-    static List<String> under(String folder) {
-        URL root = BookFiles.class.getResource(folder);
+    /** Names of the files under a folder of the packed resources, relative to it, in order. */
+    public static List<String> under(String folder) {
+        URL root = PackedFiles.class.getResource(folder);
         if (root == null) {
-            throw new BrokenBookException("The program was packed without its book: " + folder + " is missing.");
+            throw new BrokenBookException("The program was packed without its folder " + folder + ".");
         }
         try {
             URI uri = root.toURI();

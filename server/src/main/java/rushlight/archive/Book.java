@@ -1,0 +1,82 @@
+package rushlight.archive;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import rushlight.film.Log;
+import rushlight.film.RepFacts;
+import rushlight.findings.Assessment;
+import rushlight.findings.Assessor;
+import rushlight.knowledge.Ontology;
+import rushlight.knowledge.Taxonomy;
+import rushlight.rules.RepRules;
+import rushlight.situation.LogFacts;
+import rushlight.situation.Situations;
+import rushlight.situation.Tape;
+import rushlight.situation.Tapes;
+
+/** The knowledge with everything that reads it: enough to assess a film log that nobody has stored. */
+public final class Book {
+    private final Ontology ontology;
+    private final Taxonomy taxonomy;
+    private final Situations situations;
+    private final RepRules rules;
+    private final Assessor assessor;
+
+    private Book(Ontology ontology) {
+        this.ontology = ontology;
+        this.taxonomy = Taxonomy.of(ontology);
+        this.situations = Situations.of(ontology, taxonomy);
+        this.rules = RepRules.of(ontology, taxonomy);
+        this.assessor = Assessor.of(ontology, taxonomy, situations);
+    }
+
+    /** The book as shipped. */
+    public static Book packaged() {
+        return new Book(Ontology.packaged());
+    }
+
+    /** The book with the terms a data folder adds, where it adds some. */
+    public static Book of(Path folder) {
+        Path overlay = folder.resolve("overlay.ttl");
+        return new Book(Files.exists(overlay) ? Ontology.withOverlay(overlay) : Ontology.packaged());
+    }
+
+    /** The files themselves. */
+    public Ontology ontology() {
+        return ontology;
+    }
+
+    /** The concepts and their relations. */
+    public Taxonomy taxonomy() {
+        return taxonomy;
+    }
+
+    /** The situations the book names. */
+    public Situations situations() {
+        return situations;
+    }
+
+    /** The rules that classify a rep. */
+    public RepRules rules() {
+        return rules;
+    }
+
+    /** The facts of every reading of a log, rep classes included. */
+    public LogFacts classified(Log log) {
+        List<RepFacts> facts = rules.classify(log.readings(), log.charted());
+        return new LogFacts(log, facts);
+    }
+
+    /** What these logs say of each prospect; where two evaluators read a rep, the one of the earlier log counts. */
+    public List<Assessment> assess(List<Log> logs) {
+        return Tapes.of(logs.stream().map(this::classified).toList()).stream()
+                .map(this::assess)
+                .toList();
+    }
+
+    /** What one tape says. */
+    public Assessment assess(Tape tape) {
+        return assessor.assess(tape);
+    }
+}

@@ -1,0 +1,178 @@
+package rushlight.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.stream.Stream;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import rushlight.archive.Archive;
+import rushlight.archive.Book;
+import rushlight.film.Log;
+import rushlight.film.Prospect;
+import rushlight.film.csv.FilmLogReader;
+import rushlight.findings.Assessment;
+import rushlight.web.AssessAnswer;
+import rushlight.web.Json;
+import rushlight.words.NearestLabels;
+
+/** Says what film shows of a prospect: what he is, what he lacks, how sure that is, and which reps say so. */
+@Command(
+        name = "assess",
+        mixinStandardHelpOptions = true,
+        description = {
+            "Says what the film shows of a prospect: what he lacks, what he does well, how sure that is, and which",
+            "reps say so. Without a name: everybody in the data folder.",
+            ""
+        },
+        footer = {
+            "",
+            "The words, from least to most sure:",
+            "  \u25cc not enough tape   fewer chances than a judgment needs",
+            "  \u25d4 watch             enough chances, and they do not point far enough either way",
+            "  \u25d1 likely            at least 4 to 1 that he is past the house line",
+            "  \u25cf confirmed         at least 19 to 1, on 10 chances or more, from more than one game",
+            "  \u25cb cleared           at least 19 to 1 that he is not"
+        })
+final class AssessCommand implements Callable<Integer> {
+    @Mixin
+    private DataFolder data = new DataFolder();
+
+    @Parameters(paramLabel = "PROSPECT", arity = "0..*", description = "names or ids; none means everybody")
+    private List<String> names = List.of();
+
+    @Option(
+            names = "--log",
+            paramLabel = "FILE",
+            description = "assess this film log and keep nothing; may repeat, the first evaluator counts")
+    private List<Path> logs = List.of();
+
+    @Option(
+            names = "--format",
+            paramLabel = "text|json",
+            defaultValue = "text",
+            description = "for people or for programs")
+    private Format format = Format.TEXT;
+
+    @Option(names = "--all", description = "spell out every finding, and list every rep")
+    private boolean all;
+
+    @Option(names = "--short", description = "the claims and a few reps only")
+    private boolean brief;
+
+    @Option(
+            names = "--explain",
+            paramLabel = "REP",
+            description = "say instead how the rules read this rep of the prospect")
+    private Optional<String> explain = Optional.empty();
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() {
+        return logs.isEmpty() ? stored() : fromFiles();
+    }
+
+    private int stored() {
+        try (Archive archive = data.open()) {
+            List<Prospect> known = archive.prospects();
+            if (known.isEmpty()) {
+                err().println("There is no film in " + data.folder()
+                        + " yet. Import a film log first: rushlight import FILE,");
+                err().println("or look at the invented league: rushlight demo");
+                return 1;
+            }
+            Optional<List<Prospect>> wanted = wanted(known);
+            if (wanted.isEmpty()) {
+                return 1;
+            }
+            if (explain.isPresent()) {
+                return new ExplainText(archive.book())
+                        .print(explain.get(), archive.logs(), ids(wanted.get()), out(), err());
+            }
+            Stream<Assessment> assessed = wanted.get().stream().flatMap(p -> archive.assess(p.id()).stream());
+            print(archive.book(), assessed.toList());
+            return 0;
+        }
+    }
+
+    private int fromFiles() {
+        Book book = data.book();
+        LogFiles reader = new LogFiles(book.taxonomy(), FilmLogReader.Options.none(), err());
+        List<Log> read = reader.read(logs);
+        if (reader.faults() > 0) {
+            err().println("Nothing was assessed. " + reader.faults() + " to mend first.");
+            return 1;
+        }
+        List<Prospect> known = read.stream().map(Log::prospect).distinct().toList();
+        Optional<List<Prospect>> wanted = wanted(known);
+        if (wanted.isEmpty()) {
+            return 1;
+        }
+        List<String> ids = ids(wanted.get());
+        if (explain.isPresent()) {
+            return new ExplainText(book).print(explain.get(), read, ids, out(), err());
+        }
+        List<Log> his =
+                read.stream().filter(log -> ids.contains(log.prospect().id())).toList();
+        print(book, book.assess(his));
+        return 0;
+    }
+
+    private void print(Book book, List<Assessment> assessments) {
+        if (format == Format.JSON) {
+            out().print(Json.text(assessments.stream().map(AssessAnswer::of).toList()));
+            return;
+        }
+        Depth depth = all ? Depth.FULL : brief ? Depth.SHORT : Depth.PLAIN;
+        AssessText text = new AssessText(book.taxonomy(), depth);
+        assessments.forEach(one -> out().println(text.of(one)));
+    }
+
+    /** The prospects that were named; empty, and told, where one of the names is nobody's. */
+    private Optional<List<Prospect>> wanted(List<Prospect> known) {
+        if (all && brief) {
+            throw new ParameterException(spec.commandLine(), "Choose one of --all and --short.");
+        }
+        if (names.isEmpty()) {
+            return Optional.of(known);
+        }
+        List<String> strangers = names.stream()
+                .filter(name -> known.stream().noneMatch(p -> isNamed(p, name)))
+                .toList();
+        NearestLabels nearest =
+                NearestLabels.words(known.stream().map(Prospect::name).toList());
+        strangers.forEach(name -> err().println("There is no film of \"" + name + "\". Nearest: "
+                + String.join(", ", nearest.to(name, 3)) + "."));
+        return strangers.isEmpty()
+                ? Optional.of(names.stream()
+                        .flatMap(name -> known.stream().filter(p -> isNamed(p, name)))
+                        .distinct()
+                        .toList())
+                : Optional.empty();
+    }
+
+    private static boolean isNamed(Prospect prospect, String name) {
+        return prospect.id().equals(name) || prospect.name().equalsIgnoreCase(name);
+    }
+
+    private static List<String> ids(List<Prospect> prospects) {
+        return prospects.stream().map(Prospect::id).toList();
+    }
+
+    private PrintWriter out() {
+        return spec.commandLine().getOut();
+    }
+
+    private PrintWriter err() {
+        return spec.commandLine().getErr();
+    }
+}

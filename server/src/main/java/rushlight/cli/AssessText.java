@@ -1,0 +1,173 @@
+package rushlight.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import rushlight.evidence.Interval;
+import rushlight.evidence.Verdict;
+import rushlight.film.Prospect;
+import rushlight.findings.Assessment;
+import rushlight.findings.Judged;
+import rushlight.findings.Polarity;
+import rushlight.findings.Primary;
+import rushlight.knowledge.Taxonomy;
+
+/** An assessment as a coach reads it: what he lacks, what he does well, what hangs on his duty, and which reps say so. */
+final class AssessText {
+    private final Taxonomy taxonomy;
+    private final Depth depth;
+    private final FindingText findings;
+
+    /** Writes with the labels of the book. */
+    AssessText(Taxonomy taxonomy, Depth depth) {
+        this.taxonomy = taxonomy;
+        this.depth = depth;
+        this.findings = new FindingText(taxonomy, depth);
+    }
+
+    String of(Assessment assessment) {
+        Page page = new Page();
+        head(page, assessment);
+        List<Judged> inOrder =
+                assessment.findings().stream().sorted(Judged.mostTellingFirst()).toList();
+        section(
+                page,
+                "What he lacks",
+                inOrder,
+                one -> stands(one) && one.finding().polarity() == Polarity.GAP);
+        section(
+                page,
+                "What he does well",
+                inOrder,
+                one -> stands(one) && one.finding().polarity() == Polarity.STRENGTH);
+        section(page, "Worth knowing", inOrder, one -> stands(one) && isNote(one));
+        dutySection(page, inOrder);
+        conclusions(page, assessment);
+        if (depth == Depth.SHORT) {
+            listed(page, "Still open", inOrder, Verdict.WATCH);
+        } else {
+            section(page, "Still open", inOrder, one -> one.verdict() == Verdict.WATCH && !dutyMatters(one));
+        }
+        listed(page, "Cleared", inOrder, Verdict.CLEARED);
+        listed(page, "Not enough tape", inOrder, Verdict.NOT_ENOUGH_TAPE);
+        return page.toString();
+    }
+
+    private void head(Page page, Assessment assessment) {
+        Prospect who = assessment.prospect();
+        String left = who.name();
+        String right = count(assessment.reps(), "rep") + ", " + count(assessment.games(), "game");
+        page.line(left + " ".repeat(Math.max(2, Page.WIDTH - left.length() - right.length())) + right);
+        page.line("=".repeat(Page.WIDTH));
+        String body = Bodies.of(who);
+        if (!body.isEmpty()) {
+            page.wrapped("", "", body);
+        }
+        assessment.primary().ifPresent(primary -> page.wrapped("", "", primary(primary)));
+        if (assessment.twoMoves().size() == 2) {
+            page.wrapped(
+                    "",
+                    "",
+                    "Two moves: " + taxonomy.label(assessment.twoMoves().get(0)) + " and "
+                            + taxonomy.label(assessment.twoMoves().get(1)) + ", neither clearly ahead.");
+        }
+        leftOut(page, assessment.leftOut());
+    }
+
+    private String primary(Primary primary) {
+        Interval shown = primary.shown();
+        return "Main rush: " + taxonomy.label(primary.move()) + ", "
+                + primary.rate().events() + " of "
+                + primary.rate().opportunities() + " first moves (likely range "
+                + Math.round(100 * shown.low()) + " to " + Math.round(100 * shown.high()) + " %).";
+    }
+
+    private static void leftOut(Page page, Assessment.LeftOut out) {
+        List<String> parts = new ArrayList<>();
+        if (out.lowConfidence() > 0) {
+            parts.add(count(out.lowConfidence(), "rep") + " read with low confidence");
+        }
+        if (out.drops() > 0) {
+            parts.add(count(out.drops(), "drop"));
+        }
+        if (!parts.isEmpty()) {
+            page.line("Left out of the counts: " + String.join(", ", parts) + ".");
+        }
+    }
+
+    private void section(Page page, String title, List<Judged> all, Predicate<Judged> which) {
+        List<Judged> some = all.stream().filter(which).toList();
+        if (some.isEmpty()) {
+            return;
+        }
+        page.blank().line(title);
+        some.forEach(one ->
+                findings.write(page, one, one.verdict() != Verdict.WATCH || depth == Depth.FULL || dutyMatters(one)));
+    }
+
+    private void dutySection(Page page, List<Judged> all) {
+        section(page, "Depends on what he was told", all, this::dutyMatters);
+    }
+
+    /** Whether an answer to the question of his duty could make the finding stand, or take it away. */
+    private boolean dutyMatters(Judged one) {
+        if (!FindingText.hangsOnDuty(one) || (stands(one) && one.finding().polarity() != Polarity.CONDITIONAL)) {
+            return false;
+        }
+        return depth == Depth.FULL
+                || stands(one)
+                || one.conditional().stream().anyMatch(c -> FindingText.stands(c.verdict()));
+    }
+
+    private void conclusions(Page page, Assessment assessment) {
+        List<Assessment.Conclusion> more = assessment.conclusions().stream()
+                .filter(c -> assessment.finding(c.slug()).isEmpty())
+                .toList();
+        if (more.isEmpty()) {
+            return;
+        }
+        page.blank().line("Taken together");
+        for (Assessment.Conclusion c : more) {
+            page.wrapped(
+                    "  - ",
+                    "    ",
+                    taxonomy.label(c.slug()) + ": " + c.sentence() + " (from " + labels(c.from()) + ")");
+        }
+    }
+
+    private void listed(Page page, String title, List<Judged> all, Verdict verdict) {
+        List<Judged> some = all.stream()
+                .filter(one -> one.verdict() == verdict && !dutyMatters(one))
+                .toList();
+        if (some.isEmpty()) {
+            return;
+        }
+        if (depth == Depth.FULL) {
+            section(page, title, some, one -> true);
+            return;
+        }
+        String text = some.stream()
+                .map(one -> one.finding().label() + " (" + one.outcome().rate().events() + " of "
+                        + one.outcome().rate().opportunities() + ")")
+                .collect(Collectors.joining(", "));
+        page.blank().wrapped(Marks.of(verdict) + " " + title + ": ", "    ", text + ".");
+    }
+
+    private String labels(List<String> slugs) {
+        return slugs.stream().map(taxonomy::label).collect(Collectors.joining(", "));
+    }
+
+    private static boolean stands(Judged one) {
+        return FindingText.stands(one.verdict());
+    }
+
+    private static boolean isNote(Judged one) {
+        return one.finding().polarity() == Polarity.NOTE
+                || (one.finding().polarity() == Polarity.CONDITIONAL && !FindingText.hangsOnDuty(one));
+    }
+
+    private static String count(int number, String noun) {
+        return number + " " + noun + (number == 1 ? "" : "s");
+    }
+}

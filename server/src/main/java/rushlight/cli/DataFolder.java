@@ -1,0 +1,29 @@
+package rushlight.cli;
+
+import java.nio.file.Path;
+import picocli.CommandLine.Option;
+import rushlight.archive.Archive;
+import rushlight.archive.Book;
+
+/** Which data folder a command works on. */
+final class DataFolder {
+    @Option(
+            names = "--data",
+            paramLabel = "DIR",
+            defaultValue = "${env:RUSHLIGHT_DATA:-${sys:user.home}/.rushlight}",
+            description = "the data folder (now: ${DEFAULT-VALUE})")
+    private Path folder = Path.of(".");
+
+    Path folder() {
+        return folder;
+    }
+
+    /** The book as this folder reads it, without opening the film. */
+    Book book() {
+        return Book.of(folder);
+    }
+
+    Archive open() {
+        return Archive.open(folder);
+    }
+}

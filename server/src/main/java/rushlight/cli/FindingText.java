@@ -1,0 +1,139 @@
+package rushlight.cli;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
+import rushlight.evidence.Verdict;
+import rushlight.findings.Evidence;
+import rushlight.findings.Judged;
+import rushlight.findings.Polarity;
+import rushlight.knowledge.Taxonomy;
+import rushlight.situation.Sighting;
+
+/** One finding as a coach reads it: the claim, why it matters, what hangs on his duty, what to train, which reps. */
+final class FindingText {
+    private static final String INDENT = "      ";
+
+    private final Taxonomy taxonomy;
+    private final Depth depth;
+
+    FindingText(Taxonomy taxonomy, Depth depth) {
+        this.taxonomy = taxonomy;
+        this.depth = depth;
+    }
+
+    static boolean stands(Verdict verdict) {
+        return verdict == Verdict.CONFIRMED || verdict == Verdict.LIKELY;
+    }
+
+    static boolean hangsOnDuty(Judged one) {
+        return !one.conditional().isEmpty();
+    }
+
+    /** Writes the claim and, where {@code inFull}, what stands behind it. */
+    void write(Page page, Judged one, boolean inFull) {
+        String head = Marks.of(one.verdict()) + " " + Marks.word(one.verdict());
+        String weight =
+                one.finding().safety() ? "SAFETY" : one.finding().severity().slug();
+        String label = capital(one.finding().label());
+        String line = "  " + head + " ".repeat(Math.max(1, 20 - head.length())) + label;
+        boolean gap = one.finding().polarity() == Polarity.GAP;
+        page.line(gap ? line + " ".repeat(Math.max(2, Page.WIDTH - line.length() - weight.length())) + weight : line);
+        page.wrapped(INDENT, INDENT, one.sentence());
+        if (inFull) {
+            detail(page, one);
+        }
+    }
+
+    private void detail(Page page, Judged one) {
+        if (depth != Depth.SHORT && !one.finding().advice().because().isEmpty()) {
+            page.wrapped(
+                    INDENT + "Why it matters: ", INDENT, one.finding().advice().because());
+        }
+        duties(page, one);
+        if (!one.mixedWith().isEmpty()) {
+            page.wrapped(INDENT + "Mixed: ", INDENT, "the same reps also say \"" + labels(one.mixedWith()) + "\".");
+        }
+        if (!one.rootedIn().isEmpty()) {
+            page.wrapped(INDENT + "May come from: ", INDENT, labels(one.rootedIn()) + ".");
+        }
+        if (depth != Depth.SHORT) {
+            train(page, one);
+        }
+        reps(page, one.evidence().reps());
+    }
+
+    private void duties(Page page, Judged one) {
+        if (!hangsOnDuty(one)) {
+            return;
+        }
+        Map<String, List<String>> byAnswer = new LinkedHashMap<>();
+        for (Judged.Conditional c : one.conditional()) {
+            String duty = c.assignment().equals("another") ? "another duty" : taxonomy.label(c.assignment());
+            String answer = c.rate().events() + " of " + c.rate().opportunities() + ", " + Marks.word(c.verdict());
+            byAnswer.computeIfAbsent(answer, a -> new ArrayList<>()).add(duty);
+        }
+        byAnswer.forEach((answer, duties) ->
+                page.wrapped(INDENT + "If " + String.join(" or ", duties) + ": ", INDENT + "  ", answer + "."));
+        one.finding()
+                .advice()
+                .question()
+                .ifPresent(question -> page.wrapped(INDENT + "Ask his coach: ", INDENT + "  ", question));
+    }
+
+    private void train(Page page, Judged one) {
+        boolean gap = one.finding().polarity() == Polarity.GAP && stands(one.verdict());
+        if (gap && !one.finding().advice().trainFirst().isEmpty()) {
+            String drill = one.finding()
+                    .advice()
+                    .starterDrill()
+                    .map(d -> "; begin with " + taxonomy.label(d))
+                    .orElse("");
+            page.wrapped(
+                    INDENT + "Train first: ",
+                    INDENT,
+                    labels(one.finding().advice().trainFirst()) + drill + ".");
+        }
+        one.finding()
+                .advice()
+                .ruleOutFirst()
+                .filter(text -> gap)
+                .ifPresent(text -> page.wrapped(INDENT + "Rule out first: ", INDENT, text));
+    }
+
+    private void reps(Page page, List<Evidence.Rep> reps) {
+        List<Evidence.Rep> events = reps.stream().filter(Evidence.Rep::event).toList();
+        if (events.isEmpty()) {
+            return;
+        }
+        Map<String, List<String>> byGame = new LinkedHashMap<>();
+        int most = depth.mostReps();
+        events.stream()
+                .limit(most)
+                .forEach(rep -> byGame.computeIfAbsent(rep.sighting().game(), g -> new ArrayList<>())
+                        .add(where(rep.sighting())));
+        String text = byGame.entrySet().stream()
+                .map(game -> game.getKey() + " " + String.join(", ", game.getValue()))
+                .collect(Collectors.joining("; "));
+        String rest = events.size() > most ? "; and " + (events.size() - most) + " more" : "";
+        page.wrapped(INDENT + "Reps: ", INDENT, text + rest + ".");
+    }
+
+    private static String where(Sighting at) {
+        String clock = at.quarter().isPresent() && at.clock().isPresent()
+                ? " Q" + at.quarter().getAsInt() + " " + at.clock().get()
+                : "";
+        return at.rep() + clock;
+    }
+
+    private String labels(List<String> slugs) {
+        return slugs.stream().map(taxonomy::label).collect(Collectors.joining(", "));
+    }
+
+    private static String capital(String text) {
+        return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+    }
+}

@@ -1,0 +1,7 @@
+package rushlight.cli;
+
+/** How an answer is printed: for people or for programs. */
+enum Format {
+    TEXT,
+    JSON
+}

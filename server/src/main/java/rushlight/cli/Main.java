@@ -1,0 +1,42 @@
+package rushlight.cli;
+
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.OutputStreamWriter;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import org.apache.jena.sys.JenaSystem;
+import picocli.CommandLine;
+
+/** Starts the program. */
+public final class Main {
+    private Main() {}
+
+    /** Runs one command and ends with its exit code: 0 done, 1 the input has errors, 2 wrong use, 3 something broke. */
+    public static void main(String[] args) {
+        PrintWriter out = writer(FileDescriptor.out);
+        PrintWriter err = writer(FileDescriptor.err);
+        int code = run(out, err, args);
+        out.flush();
+        err.flush();
+        System.exit(code);
+    }
+
+    /** Runs one command with the given writers. */
+    static int run(PrintWriter out, PrintWriter err, String... args) {
+        JenaSystem.init();
+        return new CommandLine(new RushlightCommand())
+                .setOut(out)
+                .setErr(err)
+                .setUsageHelpWidth(Page.WIDTH)
+                .setUsageHelpLongOptionsMaxWidth(30)
+                .setCaseInsensitiveEnumValuesAllowed(true)
+                .setExecutionExceptionHandler(new Trouble())
+                .setParameterExceptionHandler(new WrongUse())
+                .execute(args);
+    }
+
+    private static PrintWriter writer(FileDescriptor stream) {
+        return new PrintWriter(new OutputStreamWriter(new FileOutputStream(stream), StandardCharsets.UTF_8), false);
+    }
+}

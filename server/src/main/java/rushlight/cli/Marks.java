@@ -1,0 +1,22 @@
+package rushlight.cli;
+
+import rushlight.evidence.Verdict;
+
+/** A verdict as a filling disc with its word: the shape never stands alone. */
+final class Marks {
+    private Marks() {}
+
+    static String of(Verdict verdict) {
+        return switch (verdict) {
+            case NOT_ENOUGH_TAPE -> "\u25cc";
+            case WATCH -> "\u25d4";
+            case LIKELY -> "\u25d1";
+            case CONFIRMED -> "\u25cf";
+            case CLEARED -> "\u25cb";
+        };
+    }
+
+    static String word(Verdict verdict) {
+        return verdict.slug().replace('-', ' ');
+    }
+}

@@ -1,0 +1,47 @@
+package rushlight.cli;
+
+import java.io.UncheckedIOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.NoSuchFileException;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import picocli.CommandLine;
+import picocli.CommandLine.ParseResult;
+import rushlight.archive.FolderException;
+import rushlight.knowledge.BrokenBookException;
+
+/** Turns what broke into a sentence; a person never sees a stack trace. */
+final class Trouble implements CommandLine.IExecutionExceptionHandler {
+    static final int BROKE = 3;
+    private static final Logger LOG = LoggerFactory.getLogger(Trouble.class);
+
+    @Override
+    public int handleExecutionException(Exception trouble, CommandLine command, ParseResult parsed) {
+        command.getErr().println(sentence(trouble));
+        command.getErr().flush();
+        LOG.debug("A command broke", trouble);
+        return BROKE;
+    }
+
+    private static String sentence(Exception trouble) {
+        if (trouble instanceof FolderException || trouble instanceof BrokenBookException) {
+            return String.valueOf(trouble.getMessage());
+        }
+        if (trouble instanceof UncheckedIOException io) {
+            return file(io);
+        }
+        return "Something broke inside Rushlight (" + trouble.getClass().getSimpleName() + ": " + trouble.getMessage()
+                + "). Nothing was half stored. Run again with JAVA_TOOL_OPTIONS="
+                + "-Dorg.slf4j.simpleLogger.defaultLogLevel=debug to see where, and please report it.";
+    }
+
+    private static String file(UncheckedIOException io) {
+        if (io.getCause() instanceof NoSuchFileException missing) {
+            return "There is no file " + missing.getFile() + ".";
+        }
+        if (io.getCause() instanceof AccessDeniedException denied) {
+            return "The file " + denied.getFile() + " may not be read or written by you. Check its permissions.";
+        }
+        return "Reading or writing failed: " + io.getMessage() + " (" + String.valueOf(io.getCause()) + ").";
+    }
+}

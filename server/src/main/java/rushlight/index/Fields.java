@@ -1,0 +1,48 @@
+package rushlight.index;
+
+import rushlight.film.LogId;
+
+/** The names of the fields, and the keys that stand in them. */
+final class Fields {
+    /** What a document is: {@link #REP}, {@link #LOG} or {@link #PROSPECT}. */
+    static final String KIND = "kind";
+
+    static final String REP = "rep";
+    static final String LOG = "log";
+    static final String PROSPECT = "prospect";
+
+    /** Prospect and log of a reading as doc values; a field has one form in all documents, so these have their own. */
+    static final String BY_PROSPECT = "by-prospect";
+
+    static final String BY_LOG = "by-log";
+
+    /** Place of a reading in its log, as doc values. */
+    static final String PLACE = "place";
+
+    /** Where a rep is to be seen, as doc values. */
+    static final String SIGHTING = "sighting";
+
+    /** Everything of a document, stored. */
+    static final String WHOLE = "whole";
+
+    private Fields() {}
+
+    /** Values of a facet with everything wider. */
+    static String closed(String facet) {
+        return "closed." + facet;
+    }
+
+    /** The number of a facet. */
+    static String number(String facet) {
+        return "number." + facet;
+    }
+
+    /** Values of a facet as tagged, and numbers as digits. */
+    static String exact(String facet) {
+        return "exact." + facet;
+    }
+
+    static String key(LogId id) {
+        return String.join("\n", id.evaluator(), id.prospect(), id.game());
+    }
+}

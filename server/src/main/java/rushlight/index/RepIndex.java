@@ -1,0 +1,238 @@
+package rushlight.index;
+
+import java.io.EOFException;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import org.apache.lucene.document.Document;
+import org.apache.lucene.index.CorruptIndexException;
+import org.apache.lucene.index.IndexFormatTooNewException;
+import org.apache.lucene.index.IndexFormatTooOldException;
+import org.apache.lucene.index.IndexReader;
+import org.apache.lucene.index.IndexWriter;
+import org.apache.lucene.index.IndexWriterConfig;
+import org.apache.lucene.index.Term;
+import org.apache.lucene.search.BooleanClause.Occur;
+import org.apache.lucene.search.BooleanQuery;
+import org.apache.lucene.search.IndexSearcher;
+import org.apache.lucene.search.Query;
+import org.apache.lucene.search.SearcherFactory;
+import org.apache.lucene.search.SearcherManager;
+import org.apache.lucene.search.TermQuery;
+import org.apache.lucene.store.ByteBuffersDirectory;
+import org.apache.lucene.store.Directory;
+import org.apache.lucene.store.FSDirectory;
+import org.jspecify.annotations.Nullable;
+import rushlight.film.LogId;
+import rushlight.film.Prospect;
+import rushlight.situation.Facets;
+import rushlight.situation.LogFacts;
+
+/**
+ * Every reading with its facts, to be counted fast. The index is made from the store and can be made again; it says
+ * which revision it holds. One thread writes at a time; readers never wait, and see a change once it is whole.
+ */
+public final class RepIndex implements AutoCloseable {
+    private static final double BUFFER_MB = 64;
+
+    private final Directory directory;
+    private final Documents documents;
+    private final IndexWriter writer;
+    private final SearcherManager searchers;
+    private @Nullable Opened opened;
+
+    /** The film last looked at, kept so that the next question need not lay it out again. */
+    private record Opened(IndexSearcher searcher, List<String> evaluators, Footage footage) {}
+
+    private RepIndex(Directory directory, Facets counted) throws IOException {
+        this.directory = directory;
+        this.documents = new Documents(counted);
+        this.writer = writer(directory);
+        this.searchers = new SearcherManager(writer, new Uncached());
+    }
+
+    /**
+     * Opens the index of a folder, where these facets are counted. One that cannot be read is emptied: {@link #state()} then asks for a new one.
+     */
+    public static RepIndex in(Path folder, Facets counted) {
+        try {
+            return new RepIndex(FSDirectory.open(folder), counted);
+        } catch (IOException e) {
+            throw new UncheckedIOException("The index in " + folder + " cannot be opened.", e);
+        }
+    }
+
+    /** An index of these facets that is gone when it is closed. */
+    public static RepIndex inMemory(Facets counted) {
+        try {
+            return new RepIndex(new ByteBuffersDirectory(), counted);
+        } catch (IOException e) {
+            throw unreadable(e);
+        }
+    }
+
+    /** What the index holds; empty where it must be made again. */
+    public Optional<IndexState> state() {
+        Map<String, String> data = new HashMap<>();
+        Iterable<Map.Entry<String, String>> live = writer.getLiveCommitData();
+        if (live != null) {
+            live.forEach(entry -> data.put(entry.getKey(), entry.getValue()));
+        }
+        return IndexState.read(data);
+    }
+
+    /**
+     * Puts logs in the place of what was there of them, takes out those that are gone, and commits. If it fails, the
+     * index stays as it was and must be opened anew.
+     *
+     * @param prospects what is known of prospects, where it changed
+     */
+    public void update(
+            Stream<LogFacts> logs, Collection<LogId> gone, Collection<Prospect> prospects, IndexState state) {
+        write(state, () -> {
+            for (LogId log : gone) {
+                writer.deleteDocuments(new Term(Fields.LOG, Fields.key(log)));
+            }
+            add(logs, prospects);
+        });
+    }
+
+    /** Makes the whole index again. */
+    public void rebuild(Stream<LogFacts> logs, Collection<Prospect> prospects, IndexState state) {
+        write(state, () -> {
+            writer.deleteAll();
+            add(logs, prospects);
+        });
+    }
+
+    /**
+     * Answers a question from one state of the film, whatever is written meanwhile.
+     *
+     * @param evaluators whose reading of a rep counts, those believed first standing first
+     */
+    public <T> T read(List<String> evaluators, Function<Footage, T> question) {
+        try {
+            IndexSearcher searcher = searchers.acquire();
+            try {
+                return question.apply(footage(searcher, evaluators));
+            } finally {
+                searchers.release(searcher);
+            }
+        } catch (IOException e) {
+            throw unreadable(e);
+        }
+    }
+
+    @Override
+    public void close() {
+        try (directory;
+                writer;
+                searchers) {
+            opened = null;
+        } catch (IOException e) {
+            throw unreadable(e);
+        }
+    }
+
+    static UncheckedIOException unreadable(IOException e) {
+        return new UncheckedIOException("The index cannot be read or written.", e);
+    }
+
+    private synchronized Footage footage(IndexSearcher searcher, List<String> evaluators) {
+        if (opened == null
+                || opened.searcher() != searcher
+                || !opened.evaluators().equals(evaluators)) {
+            opened = new Opened(searcher, List.copyOf(evaluators), new Footage(searcher, evaluators));
+        }
+        return opened.footage();
+    }
+
+    /** Something that changes the index. */
+    private interface Change {
+        void make() throws IOException;
+    }
+
+    private synchronized void write(IndexState state, Change change) {
+        boolean done = false;
+        try {
+            change.make();
+            writer.setLiveCommitData(state.commitData().entrySet());
+            writer.commit();
+            done = true;
+            searchers.maybeRefreshBlocking();
+            opened = null;
+        } catch (IOException e) {
+            throw unreadable(e);
+        } finally {
+            if (!done) {
+                rollback();
+            }
+        }
+    }
+
+    private void rollback() {
+        try {
+            writer.rollback();
+        } catch (IOException e) {
+            throw unreadable(e);
+        }
+    }
+
+    private void add(Stream<LogFacts> logs, Collection<Prospect> prospects) throws IOException {
+        for (Prospect prospect : prospects) {
+            writer.deleteDocuments(
+                    both(new Term(Fields.KIND, Fields.PROSPECT), new Term(Fields.PROSPECT, prospect.id())));
+            writer.addDocument(Documents.of(prospect));
+        }
+        for (LogFacts log : (Iterable<LogFacts>) logs::iterator) {
+            List<Document> its = documents.of(log);
+            writer.updateDocuments(new Term(Fields.LOG, its.get(0).get(Fields.LOG)), its);
+        }
+    }
+
+    private static Query both(Term one, Term other) {
+        return new BooleanQuery.Builder()
+                .add(new TermQuery(one), Occur.FILTER)
+                .add(new TermQuery(other), Occur.FILTER)
+                .build();
+    }
+
+    private static IndexWriter writer(Directory directory) throws IOException {
+        try {
+            return new IndexWriter(directory, config());
+        } catch (CorruptIndexException
+                | IndexFormatTooOldException
+                | IndexFormatTooNewException
+                | EOFException
+                | NoSuchFileException e) {
+            for (String file : directory.listAll()) {
+                if (!file.equals(IndexWriter.WRITE_LOCK_NAME)) {
+                    directory.deleteFile(file);
+                }
+            }
+            return new IndexWriter(directory, config());
+        }
+    }
+
+    private static IndexWriterConfig config() {
+        return new IndexWriterConfig().setRAMBufferSizeMB(BUFFER_MB).setCommitOnClose(false);
+    }
+
+    /** Searchers that remember nothing of their own: what is worth remembering is remembered by the tapes. */
+    private static final class Uncached extends SearcherFactory {
+        @Override
+        public IndexSearcher newSearcher(IndexReader reader, @Nullable IndexReader previous) {
+            IndexSearcher searcher = new IndexSearcher(reader);
+            searcher.setQueryCache(null);
+            return searcher;
+        }
+    }
+}

@@ -1,0 +1,175 @@
+package rushlight.web;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import rushlight.evidence.Interval;
+import rushlight.film.FilmTime;
+import rushlight.findings.Assessment;
+import rushlight.findings.Evidence;
+import rushlight.findings.Judged;
+import rushlight.findings.Outcome;
+import rushlight.findings.Primary;
+
+/**
+ * What film says about one prospect, as programs read it. Slugs, not labels, are the keys.
+ *
+ * @param prospect his name
+ * @param id his id
+ * @param reps reps on the tape
+ * @param games games they come from
+ * @param leftOut reps kept out of the counts
+ * @param primary the move he opens with most, null where none clearly leads
+ * @param twoMoves the two he opens with most, where neither leads
+ * @param findings in order of their slugs
+ * @param conclusions what follows from several findings together
+ */
+public record AssessAnswer(
+        String prospect,
+        String id,
+        int reps,
+        int games,
+        Assessment.LeftOut leftOut,
+        Optional<Main> primary,
+        List<String> twoMoves,
+        List<Finding> findings,
+        List<Assessment.Conclusion> conclusions) {
+    /** The move he opens with most, with its share and the share's likely range. */
+    public record Main(String move, double share, double low, double high) {}
+
+    /** One row of a count. */
+    public record Row(String value, int opportunities, int events) {}
+
+    /** The count with none, or with all, of the unknown duties as his. */
+    public record Bound(String unknownDuties, int opportunities, int events, String verdict) {}
+
+    /** The count as if every unknown duty were this one. */
+    public record IfDuty(String assignment, int opportunities, int events, String verdict) {}
+
+    /** Where a rep lies on film, in seconds; an end of null means it was not told. */
+    public record Seconds(String video, double start, OptionalDouble end) {}
+
+    /** One rep behind a count. */
+    public record Rep(String rep, String game, boolean event, Optional<Seconds> seconds) {}
+
+    /** What an evaluator said of the player himself; filled from timed notes. */
+    public record Said(String text, String assertion, int from, int to) {}
+
+    /** One finding held against his tape. */
+    public record Finding(
+            String finding,
+            String polarity,
+            String verdict,
+            String severity,
+            boolean safety,
+            String measure,
+            int opportunities,
+            int events,
+            int games,
+            OptionalDouble rate,
+            OptionalDouble low,
+            OptionalDouble high,
+            OptionalDouble line,
+            OptionalDouble houseLine,
+            OptionalDouble probability,
+            OptionalInt moreNeeded,
+            Optional<String> mixedWith,
+            List<String> rootedIn,
+            boolean opponentHeavy,
+            List<Row> rows,
+            Optional<List<Bound>> bounds,
+            List<IfDuty> conditional,
+            List<Rep> reps,
+            List<Said> said,
+            List<String> train,
+            String because,
+            String sentence,
+            Optional<String> question) {}
+
+    /** The answer for one assessment. */
+    public static AssessAnswer of(Assessment assessment) {
+        return new AssessAnswer(
+                assessment.prospect().name(),
+                assessment.prospect().id(),
+                assessment.reps(),
+                assessment.games(),
+                assessment.leftOut(),
+                assessment.primary().map(AssessAnswer::main),
+                assessment.twoMoves(),
+                assessment.findings().stream().map(AssessAnswer::finding).toList(),
+                assessment.conclusions());
+    }
+
+    private static Main main(Primary primary) {
+        Interval shown = primary.shown();
+        return new Main(primary.move(), primary.rate().share().orElse(0), shown.low(), shown.high());
+    }
+
+    private static Finding finding(Judged judged) {
+        Outcome outcome = judged.outcome();
+        var finding = judged.finding();
+        return new Finding(
+                finding.slug(),
+                finding.polarity().slug(),
+                outcome.verdict().slug(),
+                finding.severity().slug(),
+                finding.safety(),
+                finding.measure().slug(),
+                outcome.rate().opportunities(),
+                outcome.rate().events(),
+                judged.games(),
+                outcome.share(),
+                end(outcome.shown().map(Interval::low)),
+                end(outcome.shown().map(Interval::high)),
+                finding.standard().line(),
+                finding.standard().houseLine(),
+                outcome.probability(),
+                outcome.moreNeeded(),
+                judged.mixedWith().stream().findFirst(),
+                judged.rootedIn(),
+                judged.heavyOpponent().isPresent(),
+                outcome.rows().stream()
+                        .map(r -> new Row(
+                                r.value(), r.rate().opportunities(), r.rate().events()))
+                        .toList(),
+                bounds(judged),
+                judged.conditional().stream()
+                        .map(c -> new IfDuty(
+                                c.assignment(),
+                                c.rate().opportunities(),
+                                c.rate().events(),
+                                c.verdict().slug()))
+                        .toList(),
+                judged.evidence().reps().stream().map(AssessAnswer::rep).toList(),
+                List.of(),
+                finding.advice().trainFirst(),
+                finding.advice().because(),
+                judged.sentence(),
+                finding.advice().question());
+    }
+
+    private static Optional<List<Bound>> bounds(Judged judged) {
+        List<Bound> bounds = judged.bounds().stream()
+                .map(b -> new Bound(
+                        b.unknownDuties(),
+                        b.rate().opportunities(),
+                        b.rate().events(),
+                        b.verdict().slug()))
+                .toList();
+        return bounds.isEmpty() ? Optional.empty() : Optional.of(bounds);
+    }
+
+    private static Rep rep(Evidence.Rep rep) {
+        var at = rep.sighting();
+        Optional<Seconds> seconds = at.video()
+                .flatMap(video -> at.start()
+                        .map(start -> new Seconds(
+                                video, FilmTime.seconds(start), end(at.end().map(FilmTime::seconds)))));
+        return new Rep(at.rep(), at.game(), rep.event(), seconds);
+    }
+
+    private static OptionalDouble end(Optional<Double> value) {
+        return value.map(OptionalDouble::of).orElseGet(OptionalDouble::empty);
+    }
+}

@@ -1,0 +1,24 @@
+package rushlight.web;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.SerializationFeature;
+import com.fasterxml.jackson.datatype.jdk8.Jdk8Module;
+
+/** Writes answers as JSON. */
+public final class Json {
+    private static final ObjectMapper MAPPER =
+            new ObjectMapper().registerModule(new Jdk8Module()).enable(SerializationFeature.INDENT_OUTPUT);
+
+    private Json() {}
+
+    /** An answer as indented JSON with a newline at its end. */
+    public static String text(Object answer) {
+        try {
+            return MAPPER.writeValueAsString(answer) + "\n";
+        } catch (JsonProcessingException e) {
+            throw new IllegalArgumentException(
+                    "No JSON for " + answer.getClass().getSimpleName(), e);
+        }
+    }
+}

@@ -49,7 +49,8 @@ final class AssessText {
         } else {
             section(page, "Still open", inOrder, one -> one.verdict() == Verdict.WATCH && !dutyMatters(one));
         }
-        listed(page, "Cleared", inOrder, Verdict.CLEARED);
+        listed(page, "Cleared", only(inOrder, Polarity.GAP), Verdict.CLEARED);
+        listed(page, "Not a strength on this tape", only(inOrder, Polarity.STRENGTH), Verdict.CLEARED);
         listed(page, "Not enough tape", inOrder, Verdict.NOT_ENOUGH_TAPE);
         return page.toString();
     }
@@ -147,11 +148,20 @@ final class AssessText {
             section(page, title, some, one -> true);
             return;
         }
-        String text = some.stream()
+        List<Judged> seen = some.stream()
+                .filter(one -> one.outcome().rate().opportunities() > 0)
+                .toList();
+        String text = seen.stream()
                 .map(one -> one.finding().label() + " (" + one.outcome().rate().events() + " of "
                         + one.outcome().rate().opportunities() + ")")
                 .collect(Collectors.joining(", "));
-        page.blank().wrapped(Marks.of(verdict) + " " + title + ": ", "    ", text + ".");
+        int unseen = some.size() - seen.size();
+        String rest = unseen == 0 ? "" : (seen.isEmpty() ? "" : "; ") + count(unseen, "finding") + " without a chance";
+        page.blank().wrapped(Marks.of(verdict) + " " + title + ": ", "    ", text + rest + ".");
+    }
+
+    private static List<Judged> only(List<Judged> all, Polarity polarity) {
+        return all.stream().filter(one -> one.finding().polarity() == polarity).toList();
     }
 
     private String labels(List<String> slugs) {

@@ -135,6 +135,9 @@ final class AssessCommand implements Callable<Integer> {
         Depth depth = all ? Depth.FULL : brief ? Depth.SHORT : Depth.PLAIN;
         AssessText text = new AssessText(book.taxonomy(), depth);
         assessments.forEach(one -> out().println(text.of(one)));
+        if (depth != Depth.SHORT) {
+            out().println(AssessText.CAUTION);
+        }
     }
 
     /** The prospects that were named; empty, and told, where one of the names is nobody's. */

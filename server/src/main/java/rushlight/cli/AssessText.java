@@ -15,6 +15,11 @@ import rushlight.knowledge.Taxonomy;
 
 /** An assessment as a coach reads it: what he lacks, what he does well, what hangs on his duty, and which reps say so. */
 final class AssessText {
+    /** Stands under every answer that names a drill. */
+    static final String CAUTION =
+            "Before anybody trains: certified coaches, licensed medical staff and the local rules decide about contact,"
+                    + System.lineSeparator() + "heat and head impacts. Film shows what happened, not what is safe.";
+
     private final Taxonomy taxonomy;
     private final Depth depth;
     private final FindingText findings;

@@ -122,21 +122,28 @@ final class CountersCommand implements Callable<Integer> {
             page.blank();
             page.line(
                     t.map(slug -> "When he shows " + taxonomy.label(slug) + ":").orElse("As a rule:"));
+            Set<String> reasons =
+                    some.stream().map(CountersAnswer.Entry::because).collect(Collectors.toSet());
+            boolean oneReason = reasons.size() == 1 && some.size() > 1;
+            if (oneReason) {
+                page.wrapped("  ", "  ", some.get(0).because());
+            }
             int number = 0;
             for (CountersAnswer.Entry entry : some) {
                 number++;
-                counter(page, taxonomy, number, entry);
+                counter(page, taxonomy, number, entry, !oneReason);
             }
         });
         out().print(page);
     }
 
-    private static void counter(Page page, Taxonomy taxonomy, int number, CountersAnswer.Entry entry) {
+    private static void counter(
+            Page page, Taxonomy taxonomy, int number, CountersAnswer.Entry entry, boolean withReason) {
         String timing = entry.timing().stream().sorted().collect(Collectors.joining(", "));
         page.line(String.format(
                 "  %2d. %-28s %-9s %-22s %s",
                 number, taxonomy.label(entry.counter()), entry.side(), timing, entry.support()));
-        if (!entry.because().isEmpty()) {
+        if (withReason && !entry.because().isEmpty()) {
             page.wrapped("      ", "      ", entry.because());
         }
         if (!entry.requires().isEmpty()) {

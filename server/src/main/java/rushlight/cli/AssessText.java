@@ -17,8 +17,9 @@ import rushlight.knowledge.Taxonomy;
 final class AssessText {
     /** Stands under every answer that names a drill. */
     static final String CAUTION =
-            "Before anybody trains: certified coaches, licensed medical staff and the local rules decide about contact,"
-                    + System.lineSeparator() + "heat and head impacts. Film shows what happened, not what is safe.";
+            "Before anybody trains: certified coaches, licensed medical staff and the local rules decide about"
+                    + System.lineSeparator()
+                    + "contact, heat and head impacts. Film shows what happened, not what is safe.";
 
     private final Taxonomy taxonomy;
     private final Depth depth;

@@ -122,16 +122,12 @@ final class CountersCommand implements Callable<Integer> {
             page.blank();
             page.line(
                     t.map(slug -> "When he shows " + taxonomy.label(slug) + ":").orElse("As a rule:"));
-            Set<String> reasons =
-                    some.stream().map(CountersAnswer.Entry::because).collect(Collectors.toSet());
-            boolean oneReason = reasons.size() == 1 && some.size() > 1;
-            if (oneReason) {
-                page.wrapped("  ", "  ", some.get(0).because());
-            }
+            String told = "";
             int number = 0;
             for (CountersAnswer.Entry entry : some) {
                 number++;
-                counter(page, taxonomy, number, entry, !oneReason);
+                counter(page, taxonomy, number, entry, !entry.because().equals(told));
+                told = entry.because();
             }
         });
         out().print(page);

@@ -55,7 +55,6 @@ final class ExplainText {
                 last = one.repClass();
             }
             page.wrapped(INDENT + "because: ", INDENT + "  ", one.sentence());
-            one.through().forEach(sentence -> page.wrapped(INDENT + "and before that: ", INDENT + "  ", sentence));
             if (!one.tags().isEmpty()) {
                 page.wrapped(INDENT + "from: ", INDENT + "  ", tags(one));
             }

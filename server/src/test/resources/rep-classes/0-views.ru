@@ -71,19 +71,26 @@ INSERT { ?wide t:mayBe ?narrow } WHERE { ?narrow skos:broader+ ?wide } ;
 INSERT { ?wide t:mayBe ?narrow } WHERE { ?wide rl:foldsTo ?narrow } ;
 INSERT { ?c t:counts ?k } WHERE { { ?c a rl:RushMove } UNION { ?c a rl:RushFamily } UNION { ?c a rl:Finish } ?c (^rl:partOf)*/skos:broader* ?k } ;
 
+INSERT { ?word t:draws ?k } WHERE {
+  ?p a rl:Pairing ; rl:trigger ?trigger ; rl:counter ?k . { ?trigger ^skos:broader* ?word } UNION { ?word t:mayBe ?trigger }
+} ;
+INSERT { ?move t:near ?k } WHERE {
+  { SELECT DISTINCT ?k { ?p a rl:Pairing ; rl:counter ?k } } { ?k ^skos:broader* ?move } UNION { ?move t:mayBe ?k }
+} ;
+
 # Pairings that a step of the blocker's brings into play.
 INSERT { ?p t:now "yes" } WHERE { ?p a rl:Pairing ; rl:timing ?when FILTER(?when IN ("read", "in-rep")) } ;
 INSERT { ?b t:offers ?p } WHERE {
+  ?rep t:rush "yes" ; rl:blockerStep ?b . ?b t:is ?trigger . ?a t:before ?b ; t:by "him" ; t:is ?move .
   ?p rl:trigger ?trigger ; rl:primary ?move ; t:now "yes" .
-  ?b t:by "blocker" ; t:is ?trigger ; t:of ?rep . ?rep t:rush "yes" . ?a t:before ?b ; t:by "him" ; t:is ?move .
 } ;
 INSERT { ?b t:perhaps ?p } WHERE {
-  ?p rl:trigger ?trigger ; rl:primary ?move ; t:now "yes" . ?word t:mayBe ?trigger .
-  ?b t:by "blocker" ; rl:does ?word ; t:of ?rep . ?rep t:rush "yes" . ?a t:before ?b ; t:by "him" ; t:is ?move .
+  ?rep t:rush "yes" ; rl:blockerStep ?b . ?b rl:does/t:mayBe ?trigger . ?a t:before ?b ; t:by "him" ; t:is ?move .
+  ?p rl:trigger ?trigger ; rl:primary ?move ; t:now "yes" .
 } ;
 INSERT { ?b t:perhaps ?p ; t:anyway ?p } WHERE {
+  ?rep t:rush "yes" ; rl:blockerStep ?b . ?b t:is ?trigger FILTER EXISTS { ?a t:before ?b ; t:by "him" }
   ?p rl:trigger ?trigger ; t:now "yes" FILTER NOT EXISTS { ?p rl:primary ?move }
-  ?b t:by "blocker" ; t:is ?trigger ; t:of ?rep . ?rep t:rush "yes" . ?a t:before ?b ; t:by "him" .
 } ;
 INSERT { ?rep t:paired ?p } WHERE {
   ?b t:offers ?p ; t:of ?rep ; t:before ?c . ?c t:by "him" ; rl:does/t:counts ?k . ?p rl:counter ?k .

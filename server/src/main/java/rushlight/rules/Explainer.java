@@ -25,6 +25,7 @@ import rushlight.knowledge.Column;
 import rushlight.knowledge.FitRule;
 import rushlight.knowledge.Pairing;
 import rushlight.knowledge.Rl;
+import rushlight.knowledge.StepFacet;
 import rushlight.knowledge.Taxonomy;
 
 /** Walks the derivations of one reading back to the tags and to the book. */
@@ -101,6 +102,7 @@ final class Explainer {
         }
         if (deeper.isEmpty()) {
             cell(fact).ifPresent(found.cells::add);
+            noteSteps(fact, found);
             return;
         }
         RuleDerivation first = deeper.get(0);
@@ -113,6 +115,21 @@ final class Explainer {
         step.ifPresent(found.steps::add);
         if (Rl.isConcept(node) && (pairings.contains(Rl.slug(node)) || fits.containsKey(Rl.slug(node)))) {
             found.book.add(Rl.slug(node));
+        }
+    }
+
+    /** The steps that a facet of the exchange was read from. */
+    private void noteSteps(Triple fact, Found found) {
+        Optional<StepFacet> facet = taxonomy.film().stepFacet(Rl.slug(fact.getPredicate()));
+        if (facet.isEmpty() || !fact.getObject().isURI()) {
+            return;
+        }
+        Step.By by = facet.get().by().equals("him") ? Step.By.HIM : Step.By.BLOCKER;
+        for (int i = 0; i < reading.exchange().size(); i++) {
+            Step step = reading.exchange().get(i);
+            if (step.by() == by && taxonomy.isA(step.concept(), Rl.slug(fact.getObject()))) {
+                found.steps.add(i);
+            }
         }
     }
 

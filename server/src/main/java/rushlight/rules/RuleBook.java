@@ -15,7 +15,7 @@ import rushlight.knowledge.Ontology;
 final class RuleBook {
     private static final String TAGS = "rules/rep-1-tags.rules";
     private static final String ABSENCE = "rules/rep-2-absence.rules";
-    private static final Pattern HEAD = Pattern.compile("^\\[([A-Za-z0-9-]+):.*");
+    private static final Pattern HEAD = Pattern.compile("\\[([A-Za-z0-9-]+):");
     private static final Pattern SENTENCE = Pattern.compile("^# \"(.+)\"\\s*$");
 
     private final List<Rule> tags;
@@ -69,13 +69,13 @@ final class RuleBook {
         String sentence = "";
         for (String line : text.lines().toList()) {
             Matcher said = SENTENCE.matcher(line);
-            Matcher head = HEAD.matcher(line);
             if (said.matches()) {
                 sentence = said.group(1);
-            } else if (head.matches()) {
-                heads++;
-                keep(file, head.group(1), sentence, sentences);
-                sentence = "";
+            } else if (!line.startsWith("#")) {
+                for (Matcher head = HEAD.matcher(line); head.find(); heads++) {
+                    keep(file, head.group(1), sentence, sentences);
+                    sentence = "";
+                }
             }
         }
         List<Rule> rules = Rule.parseRules(Rule.rulesParserFromReader(new BufferedReader(new StringReader(text))));

@@ -121,7 +121,7 @@ class RepClassesInSparqlTest {
                 Prospect.named("nobody", "Nobody"),
                 new Game("nowhere", "Nowhere", Optional.empty(), "", ""),
                 Reps.CHARTED,
-                new RandomReps(Reps.TAXONOMY, 20260101).some(2500),
+                new RandomReps(Reps.TAXONOMY, 20260101).some(1500),
                 new Log.Source("dice.csv", "0")));
         return logs;
     }

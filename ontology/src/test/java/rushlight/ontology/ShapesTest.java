@@ -79,6 +79,23 @@ class ShapesTest {
             A source has a title. | source:planted a rl:Source ; rl:howSeen "page read"@en .
             A finding is a gap, a strength, conditional or a note. | kb:planted a skos:Concept , rl:Finding ; skos:prefLabel "planted"@en ; skos:definition "Planted."@en ; rl:because "Planted."@en ; dct:source source:common-practice ; rl:support "fair" .
             Nothing is said on fewer than six chances. | kb:planted a skos:Concept , rl:Finding ; rl:polarity rl:gap ; rl:minimum 5 ; skos:prefLabel "planted"@en ; skos:definition "Planted."@en ; rl:because "Planted."@en ; dct:source source:common-practice ; rl:support "fair" .
+            Say which one term of the book this statement is about. | kb:planted a rl:Teaching ; rl:part rl:caution ; rl:text "Planted."@en ; rl:order 9 ; dct:source source:common-practice ; rl:support "fair" .
+            Say what this statement tells: the cue, the hands, the footwork or another part of the lesson. | kb:planted a rl:Teaching ; rl:about kb:rip ; rl:part rl:film ; rl:text "Planted."@en ; rl:order 9 ; dct:source source:common-practice ; rl:support "fair" .
+            Write it as a coach says it: whole sentences in English, with a capital and a period. | kb:planted a rl:Teaching ; rl:about kb:rip ; rl:part rl:caution ; rl:text "planted"@en ; rl:order 9 ; dct:source source:common-practice ; rl:support "fair" .
+            Number the statements of one part from 1. | kb:planted a rl:Teaching ; rl:about kb:rip ; rl:part rl:caution ; rl:text "Planted."@en ; rl:order 0 ; dct:source source:common-practice ; rl:support "fair" .
+            Say where this statement comes from, or mark it as common practice. | kb:planted a rl:Teaching ; rl:about kb:rip ; rl:part rl:caution ; rl:text "Planted."@en ; rl:order 9 ; rl:support "fair" .
+            How well is this statement borne out? Write strong, fair or common-practice. | kb:planted a rl:Teaching ; rl:about kb:rip ; rl:part rl:caution ; rl:text "Planted."@en ; rl:order 9 ; dct:source source:common-practice ; rl:support "certain" .
+            A rule note names its rules and the year, and says that the current book and the local officials decide. | kb:planted a rl:Teaching ; rl:about kb:rip ; rl:part rl:ruleNote ; rl:text "Planted."@en ; rl:order 9 ; dct:source source:common-practice ; rl:support "fair" .
+            A rule note is about one set of rules: NFHS, NCAA or pro. | kb:planted a rl:Teaching ; rl:about kb:rip ; rl:part rl:caution ; rl:text "Planted."@en ; rl:order 9 ; rl:code "club" ; dct:source source:common-practice ; rl:support "fair" .
+            Give the year of the rule book or notice in four digits, or write undated. | kb:planted a rl:Teaching ; rl:about kb:rip ; rl:part rl:caution ; rl:text "Planted."@en ; rl:order 9 ; rl:edition "last year" ; dct:source source:common-practice ; rl:support "fair" .
+            Two statements of the same part cannot stand in the same place. | kb:planted a rl:Teaching ; rl:about kb:rip ; rl:part rl:cue ; rl:text "Planted."@en ; rl:order 1 ; dct:source source:common-practice ; rl:support "fair" .
+            Say what a coach sees on film when he does this. | kb:planted a skos:Concept , rl:RushMove .
+            Tell one rep in which it is done. | kb:planted a skos:Concept , rl:RushMove .
+            Say what shows first when a blocker does this. | kb:planted a skos:Concept , rl:BlockerBehavior .
+            Say what each man does in the game. | kb:planted a skos:Concept , rl:RushGame .
+            Say who keeps the passer in when the game is called. | kb:planted a skos:Concept , rl:RushGame .
+            Say what this fault looks like on film. | kb:planted a skos:Concept , rl:Fault .
+            Mark a rules risk with yes, or leave the mark away. | kb:planted a rl:Teaching ; rl:about kb:rip ; rl:part rl:caution ; rl:text "Planted."@en ; rl:order 9 ; rl:rulesRisk "maybe" ; dct:source source:common-practice ; rl:support "fair" .
             """)
     void a_planted_fault_is_told_in_words(String message, String planted) {
         Model more = OntologyFiles.planted(planted);

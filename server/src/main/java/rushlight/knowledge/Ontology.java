@@ -56,6 +56,9 @@ public final class Ontology {
         MessageDigest digest = sha256();
         Graph shipped = GraphFactory.createDefaultGraph();
         for (String name : files()) {
+            if (isLesson(name)) {
+                continue;
+            }
             byte[] bytes = resource(name);
             digest.update(bytes);
             if (name.endsWith(".ttl")) {
@@ -90,6 +93,20 @@ public final class Ontology {
     /** SHA-256 of the files and the overlay: another fingerprint means classify and index again. */
     public String fingerprint() {
         return fingerprint;
+    }
+
+    /**
+     * What a coach tells about the terms: one statement a subject. Read when asked for, since no rule and no count looks at
+     * it, and not part of the fingerprint.
+     */
+    public static Graph lessons() {
+        Graph lessons = GraphFactory.createDefaultGraph();
+        files().stream().filter(Ontology::isLesson).forEach(name -> parse(name, resource(name), lessons));
+        return lessons;
+    }
+
+    private static boolean isLesson(String name) {
+        return name.startsWith("teaching-") && name.endsWith(".ttl");
     }
 
     /** The version of the book, which stands in one place: its header. */

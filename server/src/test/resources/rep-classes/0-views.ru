@@ -163,13 +163,13 @@ INSERT { ?s t:heldTo ?f } WHERE {
 INSERT { ?rep t:judgedUnder ?d } WHERE {
   ?s t:heldTo ?f ; t:answer ?u ; t:of ?rep . ?f rl:right ?any ; rl:assignment ?d
 } ;
-INSERT { ?rep t:rightUnder ?d } WHERE {
+INSERT { ?rep t:rightUnder ?d . ?s t:rightFor ?d } WHERE {
   ?s t:heldTo ?f ; t:answer ?u ; t:of ?rep . ?u t:is ?c . ?f rl:right ?c ; rl:assignment ?d
 } ;
-INSERT { ?rep t:wrongUnder ?d } WHERE {
+INSERT { ?rep t:wrongUnder ?d . ?s t:wrongFor ?d } WHERE {
   ?s t:heldTo ?f ; t:answer ?u ; t:of ?rep . ?u t:is ?c . ?f rl:wrong ?c ; rl:assignment ?d
 } ;
-INSERT { ?rep t:faultUnder ?d } WHERE {
+INSERT { ?rep t:faultUnder ?d . ?s t:faultFor ?d } WHERE {
   ?s t:heldTo ?f ; t:of ?rep . ?rep t:fault ?c . ?f rl:wrong ?c ; rl:assignment ?d
 } ;
 INSERT { ?rep t:mayJudge "yes" } WHERE {

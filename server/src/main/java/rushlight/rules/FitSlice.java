@@ -2,11 +2,13 @@ package rushlight.rules;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import org.apache.jena.graph.Node;
@@ -35,7 +37,8 @@ final class FitSlice {
     FitSlice(Ontology ontology, Taxonomy taxonomy) {
         this.taxonomy = taxonomy;
         this.byBlock = taxonomy.fitRules().stream().collect(Collectors.groupingBy(FitRule::block));
-        this.duties = taxonomy.fitRules().stream().map(FitRule::assignment).collect(Collectors.toUnmodifiableSet());
+        this.duties = new TreeSet<>();
+        taxonomy.fitRules().forEach(rule -> duties.add(rule.assignment()));
         Facts facts = new Facts(ontology.graph());
         taxonomy.fitRules()
                 .forEach(rule -> onlyIf.put(rule.id(), facts.texts(Rl.concept(rule.id()), Rl.term("onlyIf"))));
@@ -48,7 +51,7 @@ final class FitSlice {
 
     /** The duties of the fit rules. */
     Set<String> duties() {
-        return duties;
+        return Collections.unmodifiableSet(duties);
     }
 
     /** The rules for a block under a duty. */

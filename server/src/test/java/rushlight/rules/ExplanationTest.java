@@ -45,6 +45,14 @@ class ExplanationTest {
     }
 
     @Test
+    void a_verdict_that_depends_names_two_duties_that_disagree_about_one_answer() {
+        Explanation why = one("fit-depends", run("[down-block] > squeeze-down > [pull-and-kick-block] > wrong-arm"));
+
+        assertThat(why.book()).hasSize(2).allMatch(id -> id.startsWith("pull-and-kick-block--"));
+        assertThat(why.tags()).contains(tag("exchange", "wrong-arm")).doesNotContain(tag("exchange", "squeeze-down"));
+    }
+
+    @Test
     void a_tag_is_shown_as_it_was_charted_not_as_the_rule_asks() {
         Explanation why = one("opp-chip", rush("speed-rush", "help=chip-by-tight-end"));
 

@@ -1,0 +1,69 @@
+package rushlight.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.FileSystem;
+import java.nio.file.FileSystems;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.DisplayNameGeneration;
+import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The one jar that people run. */
+@DisplayNameGeneration(ReplaceUnderscores.class)
+class PackedProgramIT {
+    private static final Path JAR = Path.of(System.getProperty("rushlight.jar", "rushlight.jar is not set"));
+
+    private record Run(int code, String out, String err) {}
+
+    @Test
+    void holds_the_services_of_every_library() throws IOException {
+        try (FileSystem jar = FileSystems.newFileSystem(JAR)) {
+            assertThat(Files.readString(jar.getPath("META-INF/services/org.apache.jena.sys.JenaSubsystemLifecycle")))
+                    .contains("InitRIOT", "InitARQ", "InitTDB2", "InitShacl", "InitJenaCore");
+            assertThat(Files.readString(jar.getPath("META-INF/services/org.apache.lucene.codecs.Codec")))
+                    .contains("Lucene912Codec");
+        }
+    }
+
+    @Test
+    void assesses_the_league_for_a_newcomer_and_again_the_same(@TempDir Path folder) throws Exception {
+        Run first = run("demo", "--data", folder.resolve("league").toString());
+        Run second = run("demo", "--data", folder.resolve("league").toString());
+
+        assertThat(first.err()).isEmpty();
+        assertThat(first.code()).isZero();
+        assertThat(first.out()).contains("18 prospects", "What he lacks", "No inside counter", "Ask his coach:");
+        assertThat(second.out()).isEqualTo(first.out());
+    }
+
+    @Test
+    void tells_its_version_and_refuses_a_word_it_does_not_know() throws Exception {
+        assertThat(run("--version").out()).startsWith("rushlight 0.1.0");
+
+        Run unknown = run("asses");
+        assertThat(unknown.code()).isEqualTo(2);
+        assertThat(unknown.err()).contains("assess").doesNotContain("Exception");
+    }
+
+    private static Run run(String... args) throws IOException, InterruptedException {
+        List<String> command = new ArrayList<>(
+                List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-jar", JAR.toString()));
+        command.addAll(List.of(args));
+        Path out = Files.createTempFile("rushlight", ".out");
+        Path err = Files.createTempFile("rushlight", ".err");
+        Process process = new ProcessBuilder(command)
+                .redirectOutput(out.toFile())
+                .redirectError(err.toFile())
+                .start();
+        int code = process.waitFor();
+        return new Run(
+                code, Files.readString(out, StandardCharsets.UTF_8), Files.readString(err, StandardCharsets.UTF_8));
+    }
+}

@@ -5,6 +5,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -24,11 +25,12 @@ import rushlight.situation.Tape;
 import rushlight.situation.Tapes;
 
 /** The demo league as the program sees it: read, classified and assessed once. */
-final class DemoLeague {
+public final class DemoLeague {
     static final Path FOLDER = Path.of("..", "demo-data");
 
     private final List<Fault> warnings = new ArrayList<>();
     private final List<Log> logs = new ArrayList<>();
+    private final List<LogFacts> facts = new ArrayList<>();
     private final Map<String, Assessment> assessments = new HashMap<>();
 
     private DemoLeague() {}
@@ -37,17 +39,16 @@ final class DemoLeague {
         return new DemoLeague();
     }
 
-    static DemoLeague assessed() {
+    /** Reads, classifies and assesses everybody. */
+    public static DemoLeague assessed() {
         Ontology ontology = Ontology.packaged();
         Taxonomy taxonomy = Taxonomy.of(ontology);
         RepRules rules = RepRules.of(ontology, taxonomy);
         DemoLeague league = new DemoLeague();
         league.read(FilmLogReader.of(taxonomy));
-        List<LogFacts> facts = league.logs.stream()
-                .map(log -> new LogFacts(log, rules.factsOf(log)))
-                .toList();
+        league.logs.forEach(log -> league.facts.add(new LogFacts(log, rules.factsOf(log))));
         Assessor assessor = Assessor.of(ontology, taxonomy, Situations.of(ontology, taxonomy));
-        for (Tape tape : Tapes.of(facts)) {
+        for (Tape tape : Tapes.of(league.facts)) {
             league.assessments.put(tape.prospect().name(), assessor.assess(tape));
         }
         return league;
@@ -55,6 +56,16 @@ final class DemoLeague {
 
     Assessment of(String prospect) {
         return Optional.ofNullable(assessments.get(prospect)).orElseThrow();
+    }
+
+    /** Every log with its facts. */
+    public List<LogFacts> facts() {
+        return facts;
+    }
+
+    /** What was said of everybody. */
+    public Collection<Assessment> assessments() {
+        return assessments.values();
     }
 
     List<Fault> warnings() {

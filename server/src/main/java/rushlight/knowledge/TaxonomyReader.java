@@ -3,6 +3,7 @@ package rushlight.knowledge;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
@@ -81,7 +82,7 @@ final class TaxonomyReader {
                         one(r, "assignment"),
                         Set.copyOf(facts.slugs(r, "right")),
                         Set.copyOf(facts.slugs(r, "wrong")),
-                        facts.text(r, "onlyIf"),
+                        joined(facts.texts(r, Rl.term("onlyIf"))),
                         facts.texts(r, Rl.term("dependsOn")),
                         facts.all(r, Rl.term("caveat")).stream()
                                 .map(c -> new FitRule.Caveat(
@@ -159,6 +160,10 @@ final class TaxonomyReader {
                 facts.yes(c, "list"),
                 facts.yes(c, "required"),
                 facts.texts(c, COMMENT).stream().findFirst().orElse(""));
+    }
+
+    private static Optional<String> joined(List<String> conditions) {
+        return conditions.isEmpty() ? Optional.empty() : Optional.of(String.join(" and ", conditions));
     }
 
     private String one(Node subject, String property) {

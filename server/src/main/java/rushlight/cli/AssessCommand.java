@@ -28,8 +28,10 @@ import rushlight.words.NearestLabels;
         name = "assess",
         mixinStandardHelpOptions = true,
         description = {
-            "Says what the film shows of a prospect: what he lacks, what he does well, how sure that is, and which",
-            "reps say so. Without a name: everybody in the data folder.",
+            "Says what the film shows of a prospect, and which reps say so.",
+            "",
+            "What he lacks, what he does well, what hangs on his duty, how sure each of it is. Without a name:"
+                    + " everybody in the data folder.",
             ""
         },
         footer = {
@@ -39,7 +41,12 @@ import rushlight.words.NearestLabels;
             "  \u25d4 watch             enough chances, and they do not point far enough either way",
             "  \u25d1 likely            at least 4 to 1 that he is past the house line",
             "  \u25cf confirmed         at least 19 to 1, on 10 chances or more, from more than one game",
-            "  \u25cb cleared           at least 19 to 1 that he is not"
+            "  \u25cb cleared           at least 19 to 1 that he is not",
+            "",
+            "Examples:",
+            "  rushlight assess \"Jory Penwick\"",
+            "  rushlight assess --log friday.csv              keep nothing, only look",
+            "  rushlight assess \"Jory Penwick\" --explain r05   why the rules read that rep as they do"
         })
 final class AssessCommand implements Callable<Integer> {
     @Mixin
@@ -109,7 +116,7 @@ final class AssessCommand implements Callable<Integer> {
         LogFiles reader = new LogFiles(book.taxonomy(), FilmLogReader.Options.none(), err());
         List<Log> read = reader.read(logs);
         if (reader.faults() > 0) {
-            err().println("Nothing was assessed. " + reader.faults() + " to mend first.");
+            err().println("Nothing was assessed. " + Numbers.of(reader.faults(), "fault") + " to mend first.");
             return 1;
         }
         List<Prospect> known = read.stream().map(Log::prospect).distinct().toList();

@@ -64,7 +64,7 @@ final class AssessText {
     private void head(Page page, Assessment assessment) {
         Prospect who = assessment.prospect();
         String left = who.name();
-        String right = count(assessment.reps(), "rep") + ", " + count(assessment.games(), "game");
+        String right = Numbers.of(assessment.reps(), "rep") + ", " + Numbers.of(assessment.games(), "game");
         page.line(left + " ".repeat(Math.max(2, Page.WIDTH - left.length() - right.length())) + right);
         page.line("=".repeat(Page.WIDTH));
         String body = Bodies.of(who);
@@ -93,10 +93,10 @@ final class AssessText {
     private static void leftOut(Page page, Assessment.LeftOut out) {
         List<String> parts = new ArrayList<>();
         if (out.lowConfidence() > 0) {
-            parts.add(count(out.lowConfidence(), "rep") + " read with low confidence");
+            parts.add(Numbers.of(out.lowConfidence(), "rep") + " read with low confidence");
         }
         if (out.drops() > 0) {
-            parts.add(count(out.drops(), "drop"));
+            parts.add(Numbers.of(out.drops(), "drop"));
         }
         if (!parts.isEmpty()) {
             page.line("Left out of the counts: " + String.join(", ", parts) + ".");
@@ -162,7 +162,8 @@ final class AssessText {
                         + one.outcome().rate().opportunities() + ")")
                 .collect(Collectors.joining(", "));
         int unseen = some.size() - seen.size();
-        String rest = unseen == 0 ? "" : (seen.isEmpty() ? "" : "; ") + count(unseen, "finding") + " without a chance";
+        String rest =
+                unseen == 0 ? "" : (seen.isEmpty() ? "" : "; ") + Numbers.of(unseen, "finding") + " without a chance";
         page.blank().wrapped(Marks.of(verdict) + " " + title + ": ", "    ", text + rest + ".");
     }
 
@@ -181,9 +182,5 @@ final class AssessText {
     private static boolean isNote(Judged one) {
         return one.finding().polarity() == Polarity.NOTE
                 || (one.finding().polarity() == Polarity.CONDITIONAL && !FindingText.hangsOnDuty(one));
-    }
-
-    private static String count(int number, String noun) {
-        return number + " " + noun + (number == 1 ? "" : "s");
     }
 }

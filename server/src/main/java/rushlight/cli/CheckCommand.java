@@ -12,6 +12,7 @@ import picocli.CommandLine.Spec;
 import rushlight.archive.Book;
 import rushlight.film.Log;
 import rushlight.film.csv.FilmLogReader;
+import rushlight.film.csv.ProspectsReader;
 import rushlight.knowledge.BookCheck;
 
 /** Says what would stop an import, or what is wrong with the book and a user's own terms. */
@@ -19,14 +20,17 @@ import rushlight.knowledge.BookCheck;
         name = "check",
         mixinStandardHelpOptions = true,
         description = {
-            "Reads film logs and says every fault without keeping anything; with no file, checks the book and",
-            "the overlay of the data folder."
+            "Says every fault of a film log, or of the book, and keeps nothing.",
+            "",
+            "With a file: what would stop its import. Without one: whether the book and the overlay of the data"
+                    + " folder (overlay.ttl) are sound.",
+            ""
         })
 final class CheckCommand implements Callable<Integer> {
     @Mixin
     private DataFolder data = new DataFolder();
 
-    @Parameters(paramLabel = "FILE", arity = "0..*", description = "film logs (CSV)")
+    @Parameters(paramLabel = "FILE", arity = "0..*", description = "film logs or lists of prospects (CSV)")
     private List<Path> files = List.of();
 
     @Spec
@@ -52,22 +56,38 @@ final class CheckCommand implements Callable<Integer> {
                         ? "The book is sound: " + book.taxonomy().concepts().size() + " terms, "
                                 + book.taxonomy().pairings().size() + " pairings, "
                                 + book.taxonomy().fitRules().size() + " fit rules."
-                        : faults + (faults == 1 ? " thing" : " things") + " to mend.");
+                        : Numbers.of(faults, "thing") + " to mend.");
         return faults == 0 ? 0 : 1;
     }
 
     private int logs() {
         PrintWriter out = spec.commandLine().getOut();
         LogFiles reader = new LogFiles(data.book().taxonomy(), FilmLogReader.Options.none(), out);
+        int faultsOfLists = 0;
         for (Path file : files) {
+            if (ProspectsReader.isList(file)) {
+                faultsOfLists += list(file, out);
+                continue;
+            }
             int before = reader.faults();
             List<Log> logs = reader.read(file, false);
             if (reader.faults() == before) {
                 int reps = logs.stream().mapToInt(l -> l.readings().size()).sum();
-                out.println(
-                        file.getFileName() + ": " + reps + " readings in " + logs.size() + " logs, nothing to mend.");
+                out.println(file.getFileName() + ": " + Numbers.of(reps, "reading") + " in "
+                        + Numbers.of(logs.size(), "log") + ", nothing to mend.");
             }
         }
-        return reader.faults() == 0 ? 0 : 1;
+        return reader.faults() + faultsOfLists == 0 ? 0 : 1;
+    }
+
+    private static int list(Path file, PrintWriter out) {
+        ProspectsReader.Result result = ProspectsReader.read(file);
+        result.warnings().forEach(w -> out.println(file.getFileName() + ": note: " + w.text()));
+        result.faults().forEach(f -> out.println(file.getFileName() + ": " + f.text()));
+        if (result.faults().isEmpty()) {
+            out.println(file.getFileName() + ": "
+                    + Numbers.of(result.prospects().size(), "prospect") + ", nothing to mend.");
+        }
+        return result.faults().size();
     }
 }

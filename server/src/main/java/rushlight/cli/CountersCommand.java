@@ -17,8 +17,6 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import rushlight.archive.Archive;
-import rushlight.archive.Book;
-import rushlight.evidence.Rate;
 import rushlight.knowledge.Counters;
 import rushlight.knowledge.Pairing;
 import rushlight.knowledge.Taxonomy;
@@ -32,8 +30,10 @@ import rushlight.words.Vocabulary;
         name = "counters",
         mixinStandardHelpOptions = true,
         description = {
-            "What goes with a move when the blocker answers it, best first: what works within the rep stands before",
-            "what is for the next one. Name the move, the blocker's answer, or both, by any of their names.",
+            "What goes with a move when the blocker answers it, best first.",
+            "",
+            "What works within the rep stands before what is for the next one. Name the move, the blocker's answer,"
+                    + " or both, by any of their names.",
             ""
         },
         footer = {
@@ -69,8 +69,15 @@ final class CountersCommand implements Callable<Integer> {
             throw new ParameterException(
                     spec.commandLine(), "Name a move, or what the blocker showed with --when, or both.");
         }
-        Book book = data.book();
-        Taxonomy taxonomy = book.taxonomy();
+        if (!Files.isDirectory(data.folder())) {
+            return answer(data.book().taxonomy(), Optional.empty());
+        }
+        try (Archive archive = data.open()) {
+            return answer(archive.book().taxonomy(), Optional.of(archive));
+        }
+    }
+
+    private int answer(Taxonomy taxonomy, Optional<Archive> film) {
         Optional<String> primary = move.map(text -> slug(taxonomy, text, primaries(taxonomy), "move"));
         Optional<String> trigger = when.map(text -> slug(taxonomy, text, triggers(taxonomy), "answer of a blocker"));
         if (primary.filter(String::isEmpty).isPresent()
@@ -78,7 +85,7 @@ final class CountersCommand implements Callable<Integer> {
             return 1;
         }
         List<Pairing> pairings = new Counters(taxonomy).of(primary, trigger);
-        List<CountersAnswer.Entry> entries = entries(taxonomy, pairings, primary, trigger);
+        List<CountersAnswer.Entry> entries = entries(taxonomy, pairings, primary, trigger, film);
         if (format == Format.JSON) {
             out().print(Json.text(new CountersAnswer(primary, trigger, entries)));
         } else {
@@ -88,21 +95,18 @@ final class CountersCommand implements Callable<Integer> {
     }
 
     private List<CountersAnswer.Entry> entries(
-            Taxonomy taxonomy, List<Pairing> pairings, Optional<String> primary, Optional<String> trigger) {
-        if (!Files.isDirectory(data.folder())) {
-            return pairings.stream()
-                    .map(p -> CountersAnswer.entry(p, taxonomy, Optional.empty()))
-                    .toList();
-        }
-        try (Archive archive = data.open()) {
-            return pairings.stream()
-                    .map(p -> {
-                        Rate seen = archive.seen(primary, p.trigger().or(() -> trigger), p.counter());
-                        return CountersAnswer.entry(
-                                p, taxonomy, Optional.of(new CountersAnswer.Seen(seen.opportunities(), seen.events())));
-                    })
-                    .toList();
-        }
+            Taxonomy taxonomy,
+            List<Pairing> pairings,
+            Optional<String> primary,
+            Optional<String> trigger,
+            Optional<Archive> film) {
+        return pairings.stream()
+                .map(p -> CountersAnswer.entry(
+                        p,
+                        taxonomy,
+                        film.map(archive -> archive.seen(primary, p.trigger().or(() -> trigger), p.counter()))
+                                .map(seen -> new CountersAnswer.Seen(seen.opportunities(), seen.events()))))
+                .toList();
     }
 
     private void print(
@@ -148,8 +152,8 @@ final class CountersCommand implements Callable<Integer> {
         }
         entry.seen()
                 .filter(seen -> seen.reps() > 0)
-                .ifPresent(seen -> page.line("      On your film: " + seen.reps()
-                        + (seen.reps() == 1 ? " rep" : " reps") + ", " + seen.won() + " won."));
+                .ifPresent(seen -> page.line(
+                        "      On your film: " + Numbers.of(seen.reps(), "rep") + ", " + seen.won() + " won."));
     }
 
     /** The concept a text names; empty, and told, where it names none or several. */

@@ -19,8 +19,10 @@ import rushlight.web.Json;
         name = "demo",
         mixinStandardHelpOptions = true,
         description = {
-            "Puts an invented league into a data folder of its own and says of each prospect what he is, what he",
-            "lacks, how sure that is, and which reps say so. Every name in it is made up.",
+            "Shows an invented league, assessed.",
+            "",
+            "Puts the league into a data folder of its own and says of each prospect what he is, what he lacks, how"
+                    + " sure that is, and which reps say so. Every name in it is made up.",
             ""
         })
 final class DemoCommand implements Callable<Integer> {

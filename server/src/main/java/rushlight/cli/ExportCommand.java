@@ -27,7 +27,10 @@ import rushlight.film.csv.FilmLogWriter;
         name = "export",
         mixinStandardHelpOptions = true,
         description = {
-            "Writes the stored film to a file: a film log (.csv) that imports again as it is, or Turtle (.ttl).",
+            "Writes the stored film to a file.",
+            "",
+            "A name that ends in .csv makes a film log that imports again as it is; one that ends in .ttl makes"
+                    + " Turtle.",
             ""
         })
 final class ExportCommand implements Callable<Integer> {
@@ -74,7 +77,8 @@ final class ExportCommand implements Callable<Integer> {
             }
             whole(stream -> write(archive, logs, stream));
             int readings = logs.stream().mapToInt(log -> log.readings().size()).sum();
-            out.println("Wrote " + readings + " readings in " + logs.size() + " logs to " + file + ".");
+            out.println("Wrote " + Numbers.of(readings, "reading") + " in " + Numbers.of(logs.size(), "log") + " to "
+                    + file + ".");
             return 0;
         }
     }

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -24,23 +25,36 @@ import rushlight.film.csv.ProspectsReader;
         name = "import",
         mixinStandardHelpOptions = true,
         description = {
-            "Keeps film logs. A log is what one evaluator read of one prospect in one game; importing it again",
-            "replaces it. Files with a fault are not imported at all: every fault is told with its line, its",
-            "column and what may have been meant.",
+            "Keeps your film logs in the data folder.",
+            "",
+            "A log is what one evaluator read of one prospect in one game; importing it again replaces it. A file"
+                    + " with a fault is not imported at all: every fault is told with its line, its column and what"
+                    + " may have been meant. A list of prospects is known by its header, too.",
             ""
+        },
+        footer = {
+            "",
+            "Examples:",
+            "  rushlight import friday.csv                    keep one log",
+            "  rushlight import prospects.csv friday.csv      who they are, and what they did",
+            "  rushlight import --keep-good friday.csv        the good rows now; the others come back in",
+            "                                                 friday.rejected.csv with the reasons",
+            "  rushlight import --add friday.rejected.csv     the mended rows beside those already kept"
         })
 final class ImportCommand implements Callable<Integer> {
+    private static final int MANY = 5_000;
+
     @Mixin
     private DataFolder data = new DataFolder();
 
-    @Parameters(paramLabel = "FILE", arity = "0..*", description = "film logs (CSV)")
+    @Parameters(paramLabel = "FILE", arity = "0..*", description = "film logs or lists of prospects (CSV)")
     private List<Path> files = List.of();
 
     @Option(
             names = "--prospects",
             paramLabel = "FILE",
-            description = "who they are: id, name, height, weight ... (CSV)")
-    private Optional<Path> prospects = Optional.empty();
+            description = "who they are: id, name, height, weight ... (CSV); may repeat")
+    private List<Path> prospects = List.of();
 
     @Option(names = "--evaluator", paramLabel = "NAME", description = "who read the rows that name nobody")
     private Optional<String> evaluator = Optional.empty();
@@ -73,8 +87,11 @@ final class ImportCommand implements Callable<Integer> {
     private int run(Archive archive) {
         PrintWriter out = spec.commandLine().getOut();
         PrintWriter err = spec.commandLine().getErr();
-        Optional<List<Prospect>> listed = listed(err);
+        List<Path> lists = new ArrayList<>(prospects);
+        files.stream().filter(ProspectsReader::isList).forEach(lists::add);
+        Optional<List<Prospect>> listed = listed(lists, err);
         if (listed.isEmpty()) {
+            err.println("Nothing was imported.");
             return 1;
         }
         List<Prospect> known = new ArrayList<>(archive.prospects());
@@ -85,47 +102,56 @@ final class ImportCommand implements Callable<Integer> {
                 new FilmLogReader.Options(evaluator, numbering.or(archive::numbering), known),
                 err);
         List<Log> logs = new ArrayList<>();
-        files.forEach(file -> logs.addAll(reader.read(file, keepGood)));
+        files.stream().filter(file -> !lists.contains(file)).forEach(file -> logs.addAll(reader.read(file, keepGood)));
         if (reader.faults() > 0 && !keepGood) {
-            err.println("Nothing was imported. " + reader.faults() + (reader.faults() == 1 ? " fault" : " faults")
+            err.println("Nothing was imported. " + Numbers.of(reader.faults(), "fault")
                     + " to mend; --keep-good imports the rows without one.");
             return 1;
         }
         if (!listed.get().isEmpty()) {
             archive.putProspects(listed.get());
-            out.println("Know " + listed.get().size() + " prospects from "
-                    + prospects.get().getFileName() + ".");
+            out.println("Know " + Numbers.of(listed.get().size(), "prospect") + " from "
+                    + lists.stream().map(file -> file.getFileName().toString()).collect(Collectors.joining(", "))
+                    + ".");
         }
         int stored = logs.isEmpty() ? 0 : store(archive, logs, out, err);
         return reader.faults() > 0 ? 1 : stored;
     }
 
-    private Optional<List<Prospect>> listed(PrintWriter err) {
-        if (prospects.isEmpty()) {
-            return Optional.of(List.of());
+    /** Everybody on the lists; empty, and told, where one of them has a fault. */
+    private static Optional<List<Prospect>> listed(List<Path> lists, PrintWriter err) {
+        List<Prospect> all = new ArrayList<>();
+        boolean good = true;
+        for (Path file : lists) {
+            ProspectsReader.Result result = ProspectsReader.read(file);
+            result.warnings().forEach(w -> err.println(file.getFileName() + ": note: " + w.text()));
+            result.faults().forEach(f -> err.println(file.getFileName() + ": " + f.text()));
+            good &= result.faults().isEmpty();
+            all.addAll(result.prospects());
         }
-        ProspectsReader.Result result = ProspectsReader.read(prospects.get());
-        result.warnings().forEach(w -> err.println(prospects.get().getFileName() + ": note: " + w.text()));
-        result.faults().forEach(f -> err.println(prospects.get().getFileName() + ": " + f.text()));
-        return result.faults().isEmpty() ? Optional.of(result.prospects()) : Optional.empty();
+        return good ? Optional.of(all) : Optional.empty();
     }
 
     private int store(Archive archive, List<Log> logs, PrintWriter out, PrintWriter err) {
+        int read = logs.stream().mapToInt(log -> log.readings().size()).sum();
+        if (read >= MANY) {
+            err.println("Classifying and storing " + Numbers.of(read, "reading") + " ...");
+            err.flush();
+        }
         PutResult result = archive.put(logs, add);
         if (result instanceof PutResult.Refused refused) {
             refused.reasons().forEach(err::println);
-            err.println("Nothing was imported.");
+            err.println("No film was imported.");
             return 1;
         }
         List<PutResult.Replaced> replaced = ((PutResult.Stored) result).logs();
         int after = replaced.stream().mapToInt(PutResult.Replaced::after).sum();
         int before = replaced.stream().mapToInt(PutResult.Replaced::before).sum();
         long fresh = replaced.stream().filter(r -> r.before() == 0).count();
-        out.println(
-                "Imported " + after + " readings in " + replaced.size() + " logs into " + data.folder() + ": " + fresh
-                        + " new, " + (replaced.size() - fresh) + " replaced"
-                        + (before > 0 ? " (" + before + " readings went)" : "")
-                        + ".");
+        out.println("Imported " + Numbers.of(after, "reading") + " in " + Numbers.of(replaced.size(), "log") + " into "
+                + data.folder() + ": " + fresh + " new, " + (replaced.size() - fresh) + " replaced"
+                + (before > 0 ? " (" + Numbers.of(before, "reading") + " went)" : "")
+                + ".");
         return 0;
     }
 }

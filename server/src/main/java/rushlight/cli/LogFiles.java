@@ -16,6 +16,9 @@ import rushlight.knowledge.Taxonomy;
 
 /** Reads the film logs a command names and says what is wrong with them. */
 final class LogFiles {
+    private static final long MEGABYTE = 1L << 20;
+    private static final long LONG_WORK = 2 * MEGABYTE;
+
     private final FilmLogReader reader;
     private final FilmLogReader.Options options;
     private final PrintWriter err;
@@ -45,6 +48,7 @@ final class LogFiles {
      * @param keepGood give the rows without a fault, and write the others beside the file
      */
     List<Log> read(Path file, boolean keepGood) {
+        tellOfLongWork(file);
         ReadResult result = reader.read(file, options);
         result.warnings().forEach(note -> tell(file, "note: " + note.text()));
         if (result instanceof ReadResult.Accepted accepted) {
@@ -70,8 +74,18 @@ final class LogFiles {
         } catch (IOException e) {
             throw new UncheckedIOException(target.toString(), e);
         }
-        err.println(rejected.badRows().rows().size() + " rows were left out; they are in " + target
-                + " with the reasons. Mend them there and import that file with --add.");
+        int rows = rejected.badRows().rows().size();
+        err.println(Numbers.of(rows, "row") + (rows == 1 ? " was" : " were") + " left out; see " + target
+                + " for the reasons. Mend " + (rows == 1 ? "it" : "them")
+                + " there and import that file with --add.");
+    }
+
+    private void tellOfLongWork(Path file) {
+        long bytes = file.toFile().length();
+        if (bytes >= LONG_WORK) {
+            err.println("Reading " + file.getFileName() + " (" + bytes / MEGABYTE + " MB) ...");
+            err.flush();
+        }
     }
 
     private void tell(Path file, String text) {

@@ -5,7 +5,6 @@ import java.io.FileOutputStream;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
-import org.apache.jena.sys.JenaSystem;
 import picocli.CommandLine;
 
 /** Starts the program. */
@@ -16,15 +15,24 @@ public final class Main {
     public static void main(String[] args) {
         PrintWriter out = writer(FileDescriptor.out);
         PrintWriter err = writer(FileDescriptor.err);
-        int code = run(out, err, args);
+        int code = runInMemory(out, err, args);
         out.flush();
         err.flush();
         System.exit(code);
     }
 
+    private static int runInMemory(PrintWriter out, PrintWriter err, String... args) {
+        try {
+            return run(out, err, args);
+        } catch (OutOfMemoryError e) {
+            err.println("There was not enough memory for that. Give more, as in JAVA_TOOL_OPTIONS=-Xmx4g, or import in"
+                    + " several files.");
+            return Trouble.BROKE;
+        }
+    }
+
     /** Runs one command with the given writers. */
     static int run(PrintWriter out, PrintWriter err, String... args) {
-        JenaSystem.init();
         return new CommandLine(new RushlightCommand())
                 .setOut(out)
                 .setErr(err)

@@ -3,6 +3,7 @@ package rushlight.cli;
 import java.io.UncheckedIOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.NoSuchFileException;
+import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import picocli.CommandLine;
@@ -30,7 +31,7 @@ final class Trouble implements CommandLine.IExecutionExceptionHandler {
         if (trouble instanceof UncheckedIOException io) {
             return file(io);
         }
-        return "Something broke inside Rushlight (" + trouble.getClass().getSimpleName() + ": " + trouble.getMessage()
+        return "Something broke inside Rushlight (" + said(trouble)
                 + "). Nothing was half stored. Run again with JAVA_TOOL_OPTIONS="
                 + "-Dorg.slf4j.simpleLogger.defaultLogLevel=debug to see where, and please report it.";
     }
@@ -42,6 +43,13 @@ final class Trouble implements CommandLine.IExecutionExceptionHandler {
         if (io.getCause() instanceof AccessDeniedException denied) {
             return "The file " + denied.getFile() + " may not be read or written by you. Check its permissions.";
         }
-        return "Reading or writing failed: " + io.getMessage() + " (" + String.valueOf(io.getCause()) + ").";
+        return "Reading or writing failed: " + io.getMessage() + " (" + said(io.getCause()) + ").";
+    }
+
+    private static String said(@Nullable Throwable trouble) {
+        String message = trouble == null ? null : trouble.getMessage();
+        return message == null || message.isBlank()
+                ? "it did not say why"
+                : message.lines().findFirst().orElse("");
     }
 }

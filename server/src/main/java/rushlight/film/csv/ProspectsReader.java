@@ -50,6 +50,21 @@ public final class ProspectsReader {
 
     private ProspectsReader() {}
 
+    /** Whether a file starts as a list of prospects does, and not as a film log. */
+    public static boolean isList(Path file) {
+        if (InputFile.refusal(file).isPresent()) {
+            return false;
+        }
+        try (CsvRows rows = CsvRows.open(InputFile.name(file), InputFile.open(file))) {
+            List<String> header = rows.next().map(CsvRows.Row::cells).orElse(List.of()).stream()
+                    .map(ProspectsReader::plain)
+                    .toList();
+            return header.contains(NAME) && !header.contains(Columns.REP) && !header.contains(Columns.GAME);
+        } catch (IOException e) {
+            return false; // whoever reads it as a film log says why
+        }
+    }
+
     /** Reads a file. */
     public static Result read(Path file) {
         Optional<Fault> refusal = InputFile.refusal(file);
@@ -95,7 +110,7 @@ public final class ProspectsReader {
         RowNotes notes = new RowNotes(row.line(), suggestions);
         List<String> header = new ArrayList<>();
         for (String cell : row.cells()) {
-            String column = cell.strip().toLowerCase(Locale.ROOT).replace(' ', '_');
+            String column = plain(cell);
             if (header.contains(column)) {
                 notes.fault(
                         column,
@@ -122,6 +137,10 @@ public final class ProspectsReader {
         }
         found.take(notes);
         return header;
+    }
+
+    private static String plain(String column) {
+        return column.strip().toLowerCase(Locale.ROOT).replace(' ', '_');
     }
 
     private Optional<Prospect> prospect(List<String> header, CsvRows.Row row, RowNotes notes) {

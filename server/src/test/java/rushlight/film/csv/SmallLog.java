@@ -57,7 +57,12 @@ final class SmallLog {
     }
 
     ReadResult read(FilmLogReader.Options options) {
-        return read(String.join("\r\n", lines), options);
+        return read(text(), options);
+    }
+
+    /** The file. */
+    String text() {
+        return String.join("\r\n", lines);
     }
 
     static ReadResult read(String text) {

@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import rushlight.evidence.Rate;
 import rushlight.film.Log;
@@ -116,9 +117,9 @@ public final class Archive implements AutoCloseable {
         return store.logs().stream().flatMap(id -> store.log(id).stream()).toList();
     }
 
-    /** The file that the stored log in this one's place came from. */
-    Optional<Log.Source> source(Log log) {
-        return store.source(LogGraph.idOf(log));
+    /** The files that the stored logs came from. */
+    Set<Log.Source> sources() {
+        return store.logs().stream().flatMap(id -> store.source(id).stream()).collect(Collectors.toSet());
     }
 
     /** One log as it was charted. */

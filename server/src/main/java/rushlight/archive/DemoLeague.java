@@ -3,7 +3,10 @@ package rushlight.archive;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
 import rushlight.film.Log;
@@ -22,18 +25,32 @@ public final class DemoLeague {
 
     /** Puts the league into a folder that does not hold it yet, or holds another edition of it. */
     public static void into(Archive archive) {
+        if (archive.sources().containsAll(files())) {
+            return;
+        }
         List<Prospect> prospects = prospects();
         List<Log> logs = logs(archive.book(), prospects);
-        boolean there = logs.stream()
-                .allMatch(
-                        log -> archive.source(log).filter(log.source()::equals).isPresent());
-        if (!there) {
-            archive.putProspects(prospects);
-            if (archive.put(logs, false) instanceof PutResult.Refused refused) {
-                throw new FolderException("The league does not go with what the folder holds: "
-                        + refused.reasons().get(0));
+        archive.putProspects(prospects);
+        if (archive.put(logs, false) instanceof PutResult.Refused refused) {
+            throw new FolderException("The league does not go with what the folder holds: "
+                    + refused.reasons().get(0));
+        }
+    }
+
+    /** The packed logs by name and content, without reading what they say. */
+    private static List<Log.Source> files() {
+        List<Log.Source> files = new ArrayList<>();
+        for (String file : PackedFiles.under(FOLDER + "logs/")) {
+            try (InputStream in = open("logs/" + file)) {
+                byte[] hash = MessageDigest.getInstance("SHA-256").digest(in.readAllBytes());
+                files.add(new Log.Source(file, HexFormat.of().formatHex(hash)));
+            } catch (IOException e) {
+                throw new UncheckedIOException(file, e);
+            } catch (NoSuchAlgorithmException e) {
+                throw new IllegalStateException("Every Java has SHA-256.", e);
             }
         }
+        return files;
     }
 
     private static List<Prospect> prospects() {

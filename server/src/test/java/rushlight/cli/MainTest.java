@@ -152,7 +152,7 @@ class MainTest {
         assertThat(refused.code()).isEqualTo(1);
         assertThat(refused.err()).contains("Line 3, exchange:", "did you mean bull rush", "Nothing was imported.");
         assertThat(kept.code()).isEqualTo(1);
-        assertThat(kept.out()).contains("Imported 1 readings");
+        assertThat(kept.out()).contains("Imported 1 reading in 1 log");
         assertThat(Files.readString(folder.resolve("log.rejected.csv")))
                 .contains("bul rush")
                 .contains("did you mean");

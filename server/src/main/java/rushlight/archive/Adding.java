@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import rushlight.film.GameOrder;
 import rushlight.film.Log;
 import rushlight.film.Reading;
 
@@ -32,7 +33,7 @@ final class Adding {
             }
         }
         more.readings().forEach(r -> readings.add(hiding(r, missing(charted, more.charted()))));
-        return new Log(more.evaluator(), more.prospect(), more.game(), charted, readings, more.source());
+        return new Log(more.evaluator(), more.prospect(), more.game(), charted, GameOrder.of(readings), more.source());
     }
 
     private static Set<String> missing(Set<String> all, Set<String> charted) {

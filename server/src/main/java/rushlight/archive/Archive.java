@@ -99,7 +99,7 @@ public final class Archive implements AutoCloseable {
 
     /** What the film says of everybody, in order of their ids. */
     public List<Assessment> assess() {
-        return watch(footage -> footage.tapes().map(book::assess).toList());
+        return watch(footage -> footage.tapes().parallel().map(book::assess).toList());
     }
 
     /** How often a counter was thrown off a move after an answer, and how often that won. */
@@ -143,7 +143,17 @@ public final class Archive implements AutoCloseable {
      * @param add keep stored readings whose rep the new log does not name
      */
     public PutResult put(List<Log> logs, boolean add) {
-        List<String> reasons = Clashes.of(logs, store);
+        return put(logs, List.of(), add);
+    }
+
+    /**
+     * The same together with what is known of prospects, which takes the place of what was known before.
+     *
+     * @param prospects nothing is kept of them either where the logs are refused
+     * @param add keep stored readings whose rep the new log does not name
+     */
+    public PutResult put(List<Log> logs, Collection<Prospect> prospects, boolean add) {
+        List<String> reasons = Clashes.of(logs, prospects, store);
         if (!reasons.isEmpty()) {
             return new PutResult.Refused(reasons);
         }
@@ -158,19 +168,14 @@ public final class Archive implements AutoCloseable {
         List<PutResult.Replaced> replaced = new ArrayList<>();
         byId.forEach((id, log) -> replaced.add(
                 new PutResult.Replaced(id, store.readings(id), log.readings().size())));
-        List<LogFacts> facts = byId.values().stream().map(book::classified).toList();
-        long revision = store.replace(classified(facts), fingerprint(), now());
+        List<LogFacts> facts =
+                byId.values().parallelStream().map(book::classified).toList();
+        long revision = store.replace(classified(facts), prospects, fingerprint(), now());
         Settings.in(folder)
                 .withEvaluators(logs.stream().map(Log::evaluator).distinct().toList())
                 .save(folder);
-        index.update(facts.stream(), Set.of(), List.of(), new IndexState(revision, fingerprint()));
+        index.update(facts.stream(), Set.of(), prospects, new IndexState(revision, fingerprint()));
         return new PutResult.Stored(replaced);
-    }
-
-    /** Puts what is known of prospects in place of what was known before. */
-    public void putProspects(Collection<Prospect> prospects) {
-        long revision = store.replaceProspects(prospects, now());
-        index.update(Stream.empty(), Set.of(), prospects, new IndexState(revision, fingerprint()));
     }
 
     private void catchUp() {

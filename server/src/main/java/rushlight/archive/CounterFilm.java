@@ -14,12 +14,17 @@ final class CounterFilm {
 
     private CounterFilm() {}
 
-    /** The reps in which he opened with the move, the blocker showed the answer and he threw the counter; events are won. */
+    /** The reps in which he opened with the move, the blocker showed the answer and he went to a counter for it,
+     * this one among his moves; events are won. Reps of low confidence are left out. */
     static Rate seen(Footage footage, Optional<String> move, Optional<String> answer, String counter) {
         List<Situation> parts = new ArrayList<>();
         parts.add(Situation.has("move", counter));
+        parts.add(Situation.not(Situation.has("confidence", "low")));
         move.ifPresent(slug -> parts.add(Situation.has("openingMove", slug)));
-        answer.ifPresent(slug -> parts.add(Situation.has("behavior", slug)));
+        answer.ifPresent(slug -> {
+            parts.add(Situation.has("behavior", slug));
+            parts.add(Situation.has("repClass", "paired-counter")); // the class holds the order: move, answer, counter
+        });
         int reps = 0;
         int won = 0;
         for (Count count : footage.counts(Situation.all(parts), WON).values()) {

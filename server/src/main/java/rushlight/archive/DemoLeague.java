@@ -30,8 +30,8 @@ public final class DemoLeague {
         }
         List<Prospect> prospects = prospects();
         List<Log> logs = logs(archive.book(), prospects);
-        archive.putProspects(prospects);
-        if (archive.put(logs, false) instanceof PutResult.Refused refused) {
+
+        if (archive.put(logs, prospects, false) instanceof PutResult.Refused refused) {
             throw new FolderException("The league does not go with what the folder holds: "
                     + refused.reasons().get(0));
         }

@@ -1,6 +1,7 @@
 package rushlight.cli;
 
 import java.io.PrintWriter;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -89,13 +90,13 @@ final class AssessCommand implements Callable<Integer> {
     }
 
     private int stored() {
+        if (!Files.isDirectory(data.folder())) {
+            return nothing();
+        }
         try (Archive archive = data.open()) {
             List<Prospect> known = archive.prospects();
             if (known.isEmpty()) {
-                err().println("There is no film in " + data.folder()
-                        + " yet. Import a film log first: rushlight import FILE,");
-                err().println("or look at the invented league: rushlight demo");
-                return 1;
+                return nothing();
             }
             Optional<List<Prospect>> wanted = wanted(known);
             if (wanted.isEmpty()) {
@@ -109,6 +110,12 @@ final class AssessCommand implements Callable<Integer> {
             print(archive.book(), assessed.toList());
             return 0;
         }
+    }
+
+    private int nothing() {
+        err().println("There is no film in " + data.folder() + " yet. Import a film log first: rushlight import FILE,");
+        err().println("or look at the invented league: rushlight demo");
+        return 1;
     }
 
     private int fromFiles() {

@@ -57,7 +57,11 @@ final class AssessText {
         }
         listed(page, "Cleared", only(inOrder, Polarity.GAP), Verdict.CLEARED);
         listed(page, "Not a strength on this tape", only(inOrder, Polarity.STRENGTH), Verdict.CLEARED);
-        listed(page, "Not enough tape", inOrder, Verdict.NOT_ENOUGH_TAPE);
+        if (depth == Depth.SHORT) {
+            thin(page, inOrder);
+        } else {
+            listed(page, "Not enough tape", inOrder, Verdict.NOT_ENOUGH_TAPE);
+        }
         return page.toString();
     }
 
@@ -165,6 +169,20 @@ final class AssessText {
         String rest =
                 unseen == 0 ? "" : (seen.isEmpty() ? "" : "; ") + Numbers.of(unseen, "finding") + " without a chance";
         page.blank().wrapped(Marks.of(verdict) + " " + title + ": ", "    ", text + rest + ".");
+    }
+
+    private void thin(Page page, List<Judged> all) {
+        List<Judged> some = all.stream()
+                .filter(one -> one.verdict() == Verdict.NOT_ENOUGH_TAPE && !dutyMatters(one))
+                .toList();
+        long unseen = some.stream()
+                .filter(one -> one.outcome().rate().opportunities() == 0)
+                .count();
+        if (!some.isEmpty()) {
+            page.blank()
+                    .line(Marks.of(Verdict.NOT_ENOUGH_TAPE) + " Not enough tape for "
+                            + Numbers.of(some.size(), "finding") + ", " + unseen + " of them without a single chance.");
+        }
     }
 
     private static List<Judged> only(List<Judged> all, Polarity polarity) {

@@ -124,8 +124,8 @@ final class CountersCommand implements Callable<Integer> {
                 .collect(Collectors.groupingBy(CountersAnswer.Entry::trigger, LinkedHashMap::new, Collectors.toList()));
         byTrigger.forEach((t, some) -> {
             page.blank();
-            page.line(
-                    t.map(slug -> "When he shows " + taxonomy.label(slug) + ":").orElse("As a rule:"));
+            page.line(t.map(slug -> "Taught against \"" + taxonomy.label(slug) + "\":")
+                    .orElse("As a rule:"));
             String told = "";
             int number = 0;
             for (CountersAnswer.Entry entry : some) {

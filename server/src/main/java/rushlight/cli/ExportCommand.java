@@ -62,6 +62,10 @@ final class ExportCommand implements Callable<Integer> {
                     spec.commandLine(), "--prospect goes with a .csv file; the Turtle holds everything.");
         }
         PrintWriter out = spec.commandLine().getOut();
+        if (!Files.isDirectory(data.folder())) {
+            spec.commandLine().getErr().println("There is no film in " + data.folder() + "; nothing was written.");
+            return 1;
+        }
         try (Archive archive = data.open()) {
             if (turtle) {
                 whole(archive::writeTurtle);

@@ -108,13 +108,7 @@ final class ImportCommand implements Callable<Integer> {
                     + " to mend; --keep-good imports the rows without one.");
             return 1;
         }
-        if (!listed.get().isEmpty()) {
-            archive.putProspects(listed.get());
-            out.println("Know " + Numbers.of(listed.get().size(), "prospect") + " from "
-                    + lists.stream().map(file -> file.getFileName().toString()).collect(Collectors.joining(", "))
-                    + ".");
-        }
-        int stored = logs.isEmpty() ? 0 : store(archive, logs, out, err);
+        int stored = store(archive, logs, listed.get(), lists, out, err);
         return reader.faults() > 0 ? 1 : stored;
     }
 
@@ -132,17 +126,34 @@ final class ImportCommand implements Callable<Integer> {
         return good ? Optional.of(all) : Optional.empty();
     }
 
-    private int store(Archive archive, List<Log> logs, PrintWriter out, PrintWriter err) {
+    private int store(
+            Archive archive,
+            List<Log> logs,
+            List<Prospect> listed,
+            List<Path> lists,
+            PrintWriter out,
+            PrintWriter err) {
+        if (logs.isEmpty() && listed.isEmpty()) {
+            return 0;
+        }
         int read = logs.stream().mapToInt(log -> log.readings().size()).sum();
         if (read >= MANY) {
             err.println("Classifying and storing " + Numbers.of(read, "reading") + " ...");
             err.flush();
         }
-        PutResult result = archive.put(logs, add);
+        PutResult result = archive.put(logs, listed, add);
         if (result instanceof PutResult.Refused refused) {
             refused.reasons().forEach(err::println);
             err.println("No film was imported.");
             return 1;
+        }
+        if (!listed.isEmpty()) {
+            out.println("Know " + Numbers.of(listed.size(), "prospect") + " from "
+                    + lists.stream().map(file -> file.getFileName().toString()).collect(Collectors.joining(", "))
+                    + ".");
+        }
+        if (logs.isEmpty()) {
+            return 0;
         }
         List<PutResult.Replaced> replaced = ((PutResult.Stored) result).logs();
         int after = replaced.stream().mapToInt(PutResult.Replaced::after).sum();

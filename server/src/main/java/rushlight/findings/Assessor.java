@@ -206,7 +206,7 @@ public final class Assessor {
                 List.of(),
                 List.of(),
                 new Evidence(counts.tape(), sample),
-                conclusion.sentence());
+                Sentences.together(conclusion.sentence(), from));
     }
 
     private static int sureness(Verdict verdict) {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import rushlight.evidence.Rate;
 import rushlight.evidence.Side;
 import rushlight.evidence.Verdict;
@@ -31,6 +32,17 @@ final class Sentences {
                     .append('.');
         }
         return text.toString();
+    }
+
+    /** What a rule says, with the counts of the findings it rests on. */
+    static String together(String sentence, List<Judged> from) {
+        return sentence + " From "
+                + from.stream()
+                        .map(one -> one.finding().label() + " ("
+                                + one.outcome().rate().events() + " of "
+                                + one.outcome().rate().opportunities() + ")")
+                        .collect(Collectors.joining(", "))
+                + ".";
     }
 
     private static String word(Finding finding, Outcome outcome) {

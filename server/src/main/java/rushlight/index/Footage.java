@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Stream;
 import org.apache.lucene.index.LeafReaderContext;
 import org.apache.lucene.search.DocIdSetIterator;
@@ -20,8 +21,12 @@ import rushlight.situation.Tape;
 
 /** All film of one state of the index, one reading a rep. Good until the question it was handed to is answered. */
 public final class Footage {
+    private static final int FEW = 3;
+
     private final IndexSearcher searcher;
     private final Shelf shelf;
+    private final Conditions shared;
+    private final AtomicInteger looked = new AtomicInteger();
     private @Nullable List<Shelf.Played> everybody;
 
     /** Whose rep each document is, by his place among all; below zero where the document does not count. */
@@ -30,6 +35,7 @@ public final class Footage {
     Footage(IndexSearcher searcher, List<String> evaluators) {
         this.searcher = searcher;
         this.shelf = new Shelf(searcher, evaluators);
+        this.shared = Conditions.remembering(searcher);
     }
 
     /** Everybody of whom there is a log, in order of their ids. */
@@ -37,9 +43,13 @@ public final class Footage {
         return everybody().stream().map(Shelf.Played::prospect).toList();
     }
 
-    /** The tape of one prospect; empty where there is no log of him. */
+    /**
+     * The tape of one prospect; empty where there is no log of him. Whoever looks at a few only touches their documents;
+     * whoever goes on looking finds every condition looked up over the whole index, once.
+     */
     public Optional<Tape> tape(String prospect) {
-        return one(prospect).map(played -> new IndexedTape(searcher, Conditions.jumping(searcher), played));
+        Conditions conditions = looked.getAndIncrement() < FEW ? Conditions.jumping(searcher) : shared;
+        return one(prospect).map(played -> new IndexedTape(searcher, conditions, played));
     }
 
     /**
@@ -47,7 +57,7 @@ public final class Footage {
      * threads may work on the stream, one on each tape.
      */
     public Stream<Tape> tapes() {
-        Conditions shared = Conditions.remembering(searcher);
+        looked.addAndGet(FEW);
         return everybody().stream().map(played -> new IndexedTape(searcher, shared, played));
     }
 

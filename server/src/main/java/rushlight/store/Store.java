@@ -72,16 +72,23 @@ public final class Store implements AutoCloseable {
      * @return the new revision
      */
     public long replace(Collection<Classified> logs, String rules, Instant when) {
+        return replace(logs, List.of(), rules, when);
+    }
+
+    /** The same together with what is known of prospects, in one change. */
+    public long replace(Collection<Classified> logs, Collection<Prospect> prospects, String rules, Instant when) {
         return Txn.calculateWrite(data, () -> {
             Graph film = data.getDefaultGraph();
-            Set<LogId> touched = new HashSet<>();
+            Set<LogId> touched = putProspects(film, prospects);
+            Set<LogId> replaced = new HashSet<>();
             for (Classified classified : logs) {
                 LogId id = LogGraph.idOf(classified.log());
-                if (touched.add(id)) {
+                if (replaced.add(id)) {
                     StoredLogs.remove(film, id);
                 }
                 writeKeepingKnown(film, classified, rules, when);
             }
+            touched.addAll(replaced);
             return StoredRevision.raise(data, touched, when);
         });
     }
@@ -102,19 +109,8 @@ public final class Store implements AutoCloseable {
 
     /** Puts what is known of prospects in place of what was known before. Returns the new revision. */
     public long replaceProspects(Collection<Prospect> prospects, Instant when) {
-        return Txn.calculateWrite(data, () -> {
-            Graph film = data.getDefaultGraph();
-            for (Prospect prospect : prospects) {
-                film.remove(Addresses.prospect(prospect.id()), ALL, ALL);
-                writer.writeProspect(prospect, film::add);
-            }
-            Set<LogId> touched = new HashSet<>();
-            Set<String> ids = new HashSet<>(prospects.stream().map(Prospect::id).toList());
-            StoredLogs.ids(film).stream()
-                    .filter(id -> ids.contains(id.prospect()))
-                    .forEach(touched::add);
-            return StoredRevision.raise(data, touched, when);
-        });
+        return Txn.calculateWrite(
+                data, () -> StoredRevision.raise(data, putProspects(data.getDefaultGraph(), prospects), when));
     }
 
     /** Every stored log, in the order of evaluator, prospect and game. */
@@ -139,12 +135,9 @@ public final class Store implements AutoCloseable {
 
     /** The file a log came from. */
     public Optional<Log.Source> source(LogId id) {
-        return read(graphs -> {
-            Graph film = graphs.getDefaultGraph();
-            return film.contains(Addresses.log(id), Terms.PROSPECT, ALL)
-                    ? Optional.of(new LogReader(film, columns).source(Addresses.log(id)))
-                    : Optional.<Log.Source>empty();
-        });
+        return read(graphs -> Optional.of(graphs.getDefaultGraph())
+                .filter(film -> film.contains(Addresses.log(id), Terms.PROSPECT, ALL))
+                .map(film -> new LogReader(film, columns).source(Addresses.log(id))));
     }
 
     /** How many readings a log holds; 0 where there is no such log. */
@@ -219,6 +212,19 @@ public final class Store implements AutoCloseable {
 
     private <T> T read(Function<DatasetGraph, T> question) {
         return Txn.calculateRead(data, () -> question.apply(data));
+    }
+
+    /** Writes prospects in place of what was known of them; gives their logs. */
+    private Set<LogId> putProspects(Graph film, Collection<Prospect> prospects) {
+        Set<String> ids = new HashSet<>();
+        for (Prospect prospect : prospects) {
+            ids.add(prospect.id());
+            film.remove(Addresses.prospect(prospect.id()), ALL, ALL);
+            writer.writeProspect(prospect, film::add);
+        }
+        Set<LogId> logs = ids.isEmpty() ? new HashSet<>() : new HashSet<>(StoredLogs.ids(film));
+        logs.removeIf(id -> !ids.contains(id.prospect()));
+        return logs;
     }
 
     private void writeKeepingKnown(Graph film, Classified classified, String rules, Instant when) {

@@ -31,6 +31,14 @@ class AddingTest {
     }
 
     @Test
+    void readings_of_both_files_stand_in_the_order_of_the_game() {
+        Log both = Adding.to(
+                log(Set.of(), snap("r1", "10"), snap("r3", "30")), log(Set.of(), snap("r2", "20"), snap("r4", "40")));
+
+        assertThat(both.readings()).extracting(r -> r.rep().rep()).containsExactly("r1", "r2", "r3", "r4");
+    }
+
+    @Test
     void a_column_that_only_one_file_charted_is_not_seen_on_the_other_files_reps() {
         Log both = Adding.to(
                 log(Set.of("faults", "results"), reading("r1", "")), log(Set.of("results", "help"), reading("r2", "")));
@@ -48,6 +56,11 @@ class AddingTest {
                 charted,
                 Arrays.asList(readings),
                 new Log.Source("opener.csv", "00"));
+    }
+
+    private static Reading snap(String rep, String snap) {
+        return new Reading(
+                new RepId("jory-penwick", "opener", rep), "First Eyes", Map.of("snap", List.of(snap)), List.of());
     }
 
     private static Reading reading(String rep, String note) {

@@ -92,7 +92,7 @@ public final class LeagueBench {
         long start = System.nanoTime();
         ReadResult read = FilmLogReader.of(book.taxonomy()).read(file, FilmLogReader.Options.none());
         double reading = seconds(start);
-        archive.put(((ReadResult.Accepted) read).logs(), false);
+        archive.put(((ReadResult.Accepted) read).logs(), List.of(), false);
         double all = seconds(start);
         line(
                 "import " + reps + " reps (batch " + (batch + 1) + ")",
@@ -107,7 +107,7 @@ public final class LeagueBench {
 
     private void oneProspect(Archive archive) throws IOException {
         List<Log> his = season(99, 1, 400);
-        archive.put(his, false);
+        archive.put(his, List.of(), false);
         String id = his.get(0).prospect().id();
         int reps = archive.assess(id).orElseThrow().reps();
         line("assess one of " + reps + " reps, index, warm", "%.1f ms", median(() -> archive.assess(id)));

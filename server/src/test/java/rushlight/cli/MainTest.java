@@ -231,10 +231,20 @@ class MainTest {
     void a_folder_that_cannot_be_made_is_told_by_name() throws IOException {
         Path file = Files.writeString(folder.resolve("taken"), "a file");
 
-        Said said = run("assess", "--data", file.resolve("data").toString());
+        Said said =
+                run("import", log("").toString(), "--data", file.resolve("data").toString());
 
         assertThat(said.code()).isEqualTo(3);
         assertThat(said.err()).contains("taken").doesNotContain("Exception");
+    }
+
+    @Test
+    void a_folder_misspelled_is_not_made() {
+        Said said = run("assess", "--data", folder.resolve("typo").toString());
+
+        assertThat(said.code()).isEqualTo(1);
+        assertThat(said.err()).contains("There is no film in").contains("rushlight import FILE");
+        assertThat(folder.resolve("typo")).doesNotExist();
     }
 
     @Test

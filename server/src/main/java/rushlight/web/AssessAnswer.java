@@ -5,7 +5,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import rushlight.evidence.Interval;
-import rushlight.film.FilmTime;
+import rushlight.film.Times;
 import rushlight.findings.Assessment;
 import rushlight.findings.Evidence;
 import rushlight.findings.Judged;
@@ -162,11 +162,15 @@ public record AssessAnswer(
 
     private static Rep rep(Evidence.Rep rep) {
         var at = rep.sighting();
-        Optional<Seconds> seconds = at.video()
-                .flatMap(video -> at.start()
-                        .map(start -> new Seconds(
-                                video, FilmTime.seconds(start), end(at.end().map(FilmTime::seconds)))));
+        OptionalDouble start = seconds(at.start());
+        Optional<Seconds> seconds = start.isEmpty()
+                ? Optional.empty()
+                : at.video().map(video -> new Seconds(video, start.getAsDouble(), seconds(at.end())));
         return new Rep(at.rep(), at.game(), rep.event(), seconds);
+    }
+
+    private static OptionalDouble seconds(Optional<String> written) {
+        return written.map(Times::seconds).orElseGet(OptionalDouble::empty);
     }
 
     private static OptionalDouble end(Optional<Double> value) {

@@ -90,6 +90,8 @@ class ShapesTest {
             Give the year of the rule book or notice in four digits, or write undated. | kb:planted a rl:Teaching ; rl:about kb:rip ; rl:part rl:caution ; rl:text "Planted."@en ; rl:order 9 ; rl:edition "last year" ; dct:source source:common-practice ; rl:support "fair" .
             Two statements of the same part cannot stand in the same place. | kb:planted a rl:Teaching ; rl:about kb:rip ; rl:part rl:cue ; rl:text "Planted."@en ; rl:order 1 ; dct:source source:common-practice ; rl:support "fair" .
             Say what a coach sees on film when he does this. | kb:planted a skos:Concept , rl:RushMove .
+            Say from which spots the move is used. | kb:planted a skos:Concept , rl:RushMove .
+            A move is used from an alignment of the book. | kb:rip rl:from kb:over-set .
             Tell one rep in which it is done. | kb:planted a skos:Concept , rl:RushMove .
             Say what shows first when a blocker does this. | kb:planted a skos:Concept , rl:BlockerBehavior .
             Say what each man does in the game. | kb:planted a skos:Concept , rl:RushGame .

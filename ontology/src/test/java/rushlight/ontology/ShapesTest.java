@@ -94,6 +94,8 @@ class ShapesTest {
             A move is used from an alignment of the book. | kb:rip rl:from kb:over-set .
             Tell one rep in which it is done. | kb:planted a skos:Concept , rl:RushMove .
             Say what shows first when a blocker does this. | kb:planted a skos:Concept , rl:BlockerBehavior .
+            Say what tells it apart on film from what is like it. | kb:planted a skos:Concept , rl:BlockerBehavior .
+            Say what tells it apart on film from what is like it. | kb:planted a skos:Concept , rl:RunFit .
             Say what each man does in the game. | kb:planted a skos:Concept , rl:RushGame .
             Say who keeps the passer in when the game is called. | kb:planted a skos:Concept , rl:RushGame .
             Say what this fault looks like on film. | kb:planted a skos:Concept , rl:Fault .

@@ -35,7 +35,7 @@ class TeachingTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"firstKey", "secondCue", "answer", "example"})
+    @CsvSource({"firstKey", "secondCue", "cue", "answer", "example"})
     void every_behavior_that_is_no_run_block_has_these_parts(String part) {
         assertThat(without(facts, "rl:BlockerBehavior FILTER NOT EXISTS { ?term a rl:RunBlock }", part))
                 .isEmpty();

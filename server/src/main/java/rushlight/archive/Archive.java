@@ -67,7 +67,7 @@ public final class Archive implements AutoCloseable {
             make(folder.resolve("store"));
             Store store = Store.in(folder.resolve("store"), book.taxonomy().film());
             RepIndex index =
-                    RepIndex.in(folder.resolve("index"), book.situations().facets());
+                    RepIndex.in(folder.resolve("index"), book.situations().facets(), book.pages());
             Archive archive = new Archive(folder, lock, book, store, index);
             archive.catchUp();
             return archive;

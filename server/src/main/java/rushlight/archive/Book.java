@@ -7,6 +7,7 @@ import rushlight.film.Log;
 import rushlight.film.RepFacts;
 import rushlight.findings.Assessment;
 import rushlight.findings.Assessor;
+import rushlight.index.Page;
 import rushlight.knowledge.Ontology;
 import rushlight.knowledge.Taxonomy;
 import rushlight.rules.RepRules;
@@ -60,6 +61,11 @@ public final class Book {
     /** The rules that classify a rep. */
     public RepRules rules() {
         return rules;
+    }
+
+    /** What of it can be looked up: every concept, drills and findings among them. */
+    public List<Page> pages() {
+        return taxonomy.concepts().stream().map(Page::of).toList();
     }
 
     /** The facts of every reading of a log, rep classes included. */

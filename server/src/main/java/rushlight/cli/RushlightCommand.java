@@ -33,6 +33,7 @@ import picocli.CommandLine.Spec;
             CountersCommand.class,
             CheckCommand.class,
             ExportCommand.class,
+            ReindexCommand.class,
             AutoComplete.GenerateCompletion.class,
             HelpCommand.class
         })

@@ -13,6 +13,7 @@ import org.apache.lucene.document.SortedDocValuesField;
 import org.apache.lucene.document.SortedSetDocValuesField;
 import org.apache.lucene.document.StoredField;
 import org.apache.lucene.document.StringField;
+import org.apache.lucene.document.TextField;
 import org.apache.lucene.util.BytesRef;
 import rushlight.film.Log;
 import rushlight.film.Prospect;
@@ -22,8 +23,9 @@ import rushlight.situation.Facet;
 import rushlight.situation.Facets;
 import rushlight.situation.LogFacts;
 import rushlight.situation.Sighting;
+import rushlight.words.LabelKey;
 
-/** What stands in the index for a log, for each of its readings, and for a prospect. */
+/** What stands in the index for a log, for each of its readings, for a prospect and for a page of the book. */
 final class Documents {
     private final Facets counted;
 
@@ -46,8 +48,28 @@ final class Documents {
 
     static Document of(Prospect prospect) throws IOException {
         Document document = document(Fields.PROSPECT, prospect.id());
+        addNames(document, List.of(prospect.name(), prospect.id()));
+        about(document, String.join(" ", prospect.position(), prospect.team(), prospect.classYear(), prospect.notes()));
         document.add(new StoredField(Fields.WHOLE, Packed.prospect(prospect)));
         return document;
+    }
+
+    static Document of(Page page) throws IOException {
+        Document document = new Document();
+        document.add(keyword(Fields.KIND, Fields.PAGE));
+        addNames(document, page.names());
+        about(document, page.about());
+        document.add(new StoredField(Fields.WHOLE, Packed.page(page)));
+        return document;
+    }
+
+    private static void addNames(Document document, List<String> names) {
+        names.stream().map(LabelKey::of).distinct().forEach(key -> document.add(keyword(Fields.NAME, key)));
+        names.forEach(name -> document.add(new TextField(Fields.NAMES, name, Field.Store.NO)));
+    }
+
+    private static void about(Document document, String text) {
+        document.add(new TextField(Fields.ABOUT, text, Field.Store.NO));
     }
 
     private static Document head(IndexedLog log, String key) throws IOException {
@@ -65,6 +87,9 @@ final class Documents {
         document.add(keyword(Fields.LOG, key));
         document.add(new SortedDocValuesField(Fields.BY_LOG, new BytesRef(key)));
         document.add(new NumericDocValuesField(Fields.PLACE, place));
+        document.add(keyword(Fields.GAME, log.game().id()));
+        document.add(keyword(Fields.OPPONENT, log.game().opponent()));
+        reading.one("note").ifPresent(note -> document.add(new TextField(Fields.NOTE, note, Field.Store.NO)));
         for (Facet facet : counted.all()) {
             String name = facet.name();
             facts.closed().getOrDefault(name, Set.of()).forEach(v -> document.add(keyword(Fields.closed(name), v)));

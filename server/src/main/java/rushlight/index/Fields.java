@@ -4,17 +4,36 @@ import rushlight.film.LogId;
 
 /** The names of the fields, and the keys that stand in them. */
 final class Fields {
-    /** What a document is: {@link #REP}, {@link #LOG} or {@link #PROSPECT}. */
+    /** What a document is: {@link #REP}, {@link #LOG}, {@link #PROSPECT} or {@link #PAGE}. */
     static final String KIND = "kind";
 
     static final String REP = "rep";
     static final String LOG = "log";
     static final String PROSPECT = "prospect";
 
+    /** A page of the book: a move, a drill, a finding. */
+    static final String PAGE = "page";
+
     /** Prospect and log of a reading as doc values; a field has one form in all documents, so these have their own. */
     static final String BY_PROSPECT = "by-prospect";
 
     static final String BY_LOG = "by-log";
+
+    /** Id of the game of a reading, and the other team as written. */
+    static final String GAME = "game";
+
+    static final String OPPONENT = "opponent";
+
+    /** The evaluator's note on a rep, as text. */
+    static final String NOTE = "note";
+
+    /** Names of a page or a prospect, as they are compared whole; and their words. */
+    static final String NAME = "name";
+
+    static final String NAMES = "names";
+
+    /** What is told of a page or a prospect, as text. */
+    static final String ABOUT = "about";
 
     /** Place of a reading in its log, as doc values. */
     static final String PLACE = "place";

@@ -2,7 +2,6 @@ package rushlight.index;
 
 import java.io.IOException;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
@@ -27,10 +26,7 @@ public final class Footage {
     private final Shelf shelf;
     private final Conditions shared;
     private final AtomicInteger looked = new AtomicInteger();
-    private @Nullable List<Shelf.Played> everybody;
-
-    /** Whose rep each document is, by his place among all; below zero where the document does not count. */
-    private int @Nullable [] owners;
+    private @Nullable Owners owners;
 
     Footage(IndexSearcher searcher, List<String> evaluators) {
         this.searcher = searcher;
@@ -40,7 +36,7 @@ public final class Footage {
 
     /** Everybody of whom there is a log, in order of their ids. */
     public List<Prospect> prospects() {
-        return everybody().stream().map(Shelf.Played::prospect).toList();
+        return owners().all().stream().map(Shelf.Played::prospect).toList();
     }
 
     /**
@@ -58,7 +54,7 @@ public final class Footage {
      */
     public Stream<Tape> tapes() {
         looked.addAndGet(FEW);
-        return everybody().stream().map(played -> new IndexedTape(searcher, shared, played));
+        return owners().all().stream().map(played -> new IndexedTape(searcher, shared, played));
     }
 
     /** The readings that count of one prospect, whole, in the order of his tape. */
@@ -83,40 +79,69 @@ public final class Footage {
      * unless the opportunity leaves them out.
      */
     public SortedMap<String, Count> counts(Situation opportunity, Situation event) {
+        return counts(opportunity, event, Slice.everything());
+    }
+
+    /** The same within a part of the film. */
+    public SortedMap<String, Count> counts(Situation opportunity, Situation event, Slice slice) {
+        Owners whose = owners();
+        int[] opportunities = new int[whose.all().size()];
+        int[] events = new int[opportunities.length];
+        walk(opportunity, event, slice, (document, happened) -> {
+            opportunities[whose.of(document)]++;
+            events[whose.of(document)] += happened ? 1 : 0;
+        });
+        SortedMap<String, Count> counts = new TreeMap<>();
+        for (int i = 0; i < opportunities.length; i++) {
+            if (opportunities[i] > 0) {
+                counts.put(whose.all().get(i).prospect().id(), new Count(opportunities[i], events[i]));
+            }
+        }
+        return counts;
+    }
+
+    /** The reps of a part of the film that fit, in the order of the prospects' ids and then of the tape. */
+    public FoundReps found(Situation opportunity, Situation event, Slice slice) {
+        FoundReps.Builder found = new FoundReps.Builder(searcher, owners(), slice);
+        walk(opportunity, event, slice, found::add);
+        return found.build();
+    }
+
+    /** How many reps of a part of the film have each value of a facet as it was tagged, and how many of those the event. */
+    public SortedMap<String, Count> values(String facet, Situation opportunity, Situation event, Slice slice) {
+        return new FacetCount(searcher, facet).of(counting -> walk(opportunity, event, slice, counting));
+    }
+
+    /** Pages, prospects and notes by their words. */
+    public Texts texts() {
+        return new Texts(searcher, owners());
+    }
+
+    /** What is done with each rep of an opportunity that counts. */
+    interface Each {
+        void rep(int document, boolean happened) throws IOException;
+    }
+
+    private void walk(Situation opportunity, Situation event, Slice slice, Each each) {
         try {
-            int[] owner = owners();
-            int[] opportunities = new int[everybody().size()];
-            int[] events = new int[opportunities.length];
-            Weight chances = Walk.weight(searcher, SituationQuery.of(opportunity));
+            Owners whose = owners();
+            Weight chances = Walk.weight(searcher, slice.with(SituationQuery.of(opportunity)));
             Weight outcomes = Walk.weight(searcher, SituationQuery.of(event));
             for (LeafReaderContext leaf : searcher.getLeafContexts()) {
                 DocIdSetIterator chance = Walk.matches(chances, leaf);
                 DocIdSetIterator outcome = Walk.matches(outcomes, leaf);
                 for (int d = chance.nextDoc(); d != DocIdSetIterator.NO_MORE_DOCS; d = chance.nextDoc()) {
-                    int his = owner[leaf.docBase + d];
-                    if (his >= 0) {
-                        opportunities[his]++;
+                    if (whose.of(leaf.docBase + d) >= 0) {
                         if (outcome.docID() < d) {
                             outcome.advance(d);
                         }
-                        events[his] += outcome.docID() == d ? 1 : 0;
+                        each.rep(leaf.docBase + d, outcome.docID() == d);
                     }
                 }
             }
-            return named(opportunities, events);
         } catch (IOException e) {
             throw RepIndex.unreadable(e);
         }
-    }
-
-    private SortedMap<String, Count> named(int[] opportunities, int[] events) {
-        SortedMap<String, Count> counts = new TreeMap<>();
-        for (int i = 0; i < opportunities.length; i++) {
-            if (opportunities[i] > 0) {
-                counts.put(everybody().get(i).prospect().id(), new Count(opportunities[i], events[i]));
-            }
-        }
-        return counts;
     }
 
     private Optional<Shelf.Played> one(String prospect) {
@@ -127,30 +152,15 @@ public final class Footage {
         }
     }
 
-    private synchronized List<Shelf.Played> everybody() {
-        if (everybody == null) {
+    private synchronized Owners owners() {
+        if (owners == null) {
             try {
-                everybody = shelf.played(new MatchAllDocsQuery());
+                owners = new Owners(
+                        shelf.played(new MatchAllDocsQuery()),
+                        searcher.getIndexReader().maxDoc());
             } catch (IOException e) {
                 throw RepIndex.unreadable(e);
             }
-        }
-        return everybody;
-    }
-
-    private synchronized int[] owners() {
-        if (owners == null) {
-            List<Shelf.Played> all = everybody();
-            int[] byDocument = new int[searcher.getIndexReader().maxDoc()];
-            Arrays.fill(byDocument, -1);
-            for (int i = 0; i < all.size(); i++) {
-                for (Shelf.PlayedGame game : all.get(i).games()) {
-                    for (int document : game.documents()) {
-                        byDocument[document] = i;
-                    }
-                }
-            }
-            owners = byDocument;
         }
         return owners;
     }

@@ -149,6 +149,20 @@ final class Packed {
         return readProspect(input(bytes));
     }
 
+    static BytesRef page(Page page) throws IOException {
+        return bytes(out -> {
+            out.writeString(page.id());
+            out.writeString(page.label());
+            writeLists(out, Map.of("", page.names()));
+            out.writeString(page.about());
+        });
+    }
+
+    static Page page(BytesRef bytes) throws IOException {
+        DataInput in = input(bytes);
+        return new Page(in.readString(), in.readString(), readLists(in).getOrDefault("", List.of()), in.readString());
+    }
+
     private static void writeProspect(DataOutput out, Prospect prospect) throws IOException {
         out.writeString(prospect.id());
         out.writeString(prospect.name());

@@ -45,6 +45,7 @@ public final class RepIndex implements AutoCloseable {
 
     private final Directory directory;
     private final Documents documents;
+    private final Collection<Page> pages;
     private final IndexWriter writer;
     private final SearcherManager searchers;
     private @Nullable Opened opened;
@@ -52,28 +53,32 @@ public final class RepIndex implements AutoCloseable {
     /** The film last looked at, kept so that the next question need not lay it out again. */
     private record Opened(IndexSearcher searcher, List<String> evaluators, Footage footage) {}
 
-    private RepIndex(Directory directory, Facets counted) throws IOException {
+    private RepIndex(Directory directory, Facets counted, Collection<Page> pages) throws IOException {
         this.directory = directory;
         this.documents = new Documents(counted);
+        this.pages = pages;
         this.writer = writer(directory);
         this.searchers = new SearcherManager(writer, new Uncached());
     }
 
     /**
-     * Opens the index of a folder, where these facets are counted. One that cannot be read is emptied: {@link #state()} then asks for a new one.
+     * Opens the index of a folder, where these facets are counted. One that cannot be read is emptied: {@link #state()}
+     * then asks for a new one.
+     *
+     * @param pages what of the book can be looked up; written whenever the whole index is
      */
-    public static RepIndex in(Path folder, Facets counted) {
+    public static RepIndex in(Path folder, Facets counted, Collection<Page> pages) {
         try {
-            return new RepIndex(FSDirectory.open(folder), counted);
+            return new RepIndex(FSDirectory.open(folder), counted, pages);
         } catch (IOException e) {
             throw new UncheckedIOException("The index in " + folder + " cannot be opened.", e);
         }
     }
 
     /** An index of these facets that is gone when it is closed. */
-    public static RepIndex inMemory(Facets counted) {
+    public static RepIndex inMemory(Facets counted, Collection<Page> pages) {
         try {
-            return new RepIndex(new ByteBuffersDirectory(), counted);
+            return new RepIndex(new ByteBuffersDirectory(), counted, pages);
         } catch (IOException e) {
             throw unreadable(e);
         }
@@ -109,6 +114,9 @@ public final class RepIndex implements AutoCloseable {
     public void rebuild(Stream<LogFacts> logs, Collection<Prospect> prospects, IndexState state) {
         write(state, () -> {
             writer.deleteAll();
+            for (Page page : pages) {
+                writer.addDocument(Documents.of(page));
+            }
             add(logs, prospects);
         });
     }
@@ -223,7 +231,7 @@ public final class RepIndex implements AutoCloseable {
     }
 
     private static IndexWriterConfig config() {
-        return new IndexWriterConfig().setRAMBufferSizeMB(BUFFER_MB).setCommitOnClose(false);
+        return new IndexWriterConfig(Prose.read()).setRAMBufferSizeMB(BUFFER_MB).setCommitOnClose(false);
     }
 
     /** Searchers that remember nothing of their own: what is worth remembering is remembered by the tapes. */

@@ -175,12 +175,29 @@ class MainTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"demo", "import", "assess", "counters", "check", "export"})
+    @ValueSource(strings = {"demo", "reindex", "import", "assess", "counters", "check", "export"})
     void every_command_teaches_itself(String command) {
         Said said = run(command, "--help");
 
         assertThat(said.code()).isZero();
         assertThat(said.out()).startsWith("Usage: rushlight " + command).contains("--data");
+    }
+
+    @Test
+    void the_index_is_made_again_on_request_and_says_the_same() {
+        String before = run("assess", "--data", league.toString(), "Tavish Mordell", "--all")
+                .out();
+
+        Said said = run("reindex", "--data", league.toString());
+
+        assertThat(said.code()).isZero();
+        assertThat(said.out()).startsWith("Indexed again: ").contains(" readings of 18 prospects in ");
+        assertThat(run("assess", "--data", league.toString(), "Tavish Mordell", "--all")
+                        .out())
+                .isEqualTo(before);
+        assertThat(run("reindex", "--data", folder.resolve("nowhere").toString())
+                        .err())
+                .contains("There is no data folder");
     }
 
     @Test

@@ -169,12 +169,12 @@ class RepIndexTest {
     @Test
     void it_is_still_there_when_the_folder_is_opened_again() {
         List<LogFacts> logs = film.logs(2, 2, 4);
-        try (RepIndex index = RepIndex.in(folder, FACETS)) {
+        try (RepIndex index = RepIndex.in(folder, FACETS, List.of())) {
             assertThat(index.state()).isEmpty();
             index.rebuild(logs.stream(), List.of(), FIRST);
         }
 
-        try (RepIndex index = RepIndex.in(folder, FACETS)) {
+        try (RepIndex index = RepIndex.in(folder, FACETS, List.of())) {
             assertThat(index.state()).contains(FIRST);
             assertThat(facts(index, "p1"))
                     .hasSize(Tapes.of(logs, BELIEVED).get(1).size());
@@ -184,7 +184,7 @@ class RepIndexTest {
     @Test
     void a_change_that_fails_leaves_what_was_committed() {
         List<LogFacts> logs = film.logs(2, 2, 4);
-        try (RepIndex index = RepIndex.in(folder, FACETS)) {
+        try (RepIndex index = RepIndex.in(folder, FACETS, List.of())) {
             index.rebuild(logs.stream(), List.of(), FIRST);
             Stream<LogFacts> broken = Stream.of(1, 2).map(i -> {
                 if (i == 2) {
@@ -197,7 +197,7 @@ class RepIndexTest {
                     .hasMessage("the store fell over");
         }
 
-        try (RepIndex index = RepIndex.in(folder, FACETS)) {
+        try (RepIndex index = RepIndex.in(folder, FACETS, List.of())) {
             assertThat(index.state()).contains(FIRST);
             assertThat(index.read(BELIEVED, Footage::prospects))
                     .extracting(Prospect::id)
@@ -207,7 +207,7 @@ class RepIndexTest {
 
     @Test
     void a_damaged_index_is_emptied_and_asks_to_be_made_again() throws IOException {
-        try (RepIndex index = RepIndex.in(folder, FACETS)) {
+        try (RepIndex index = RepIndex.in(folder, FACETS, List.of())) {
             index.rebuild(film.logs(2, 2, 4).stream(), List.of(), FIRST);
         }
         try (Stream<Path> files = Files.list(folder)) {
@@ -217,7 +217,7 @@ class RepIndexTest {
             }
         }
 
-        try (RepIndex index = RepIndex.in(folder, FACETS)) {
+        try (RepIndex index = RepIndex.in(folder, FACETS, List.of())) {
             assertThat(index.state()).isEmpty();
             assertThat(index.read(BELIEVED, Footage::prospects)).isEmpty();
         }
@@ -274,7 +274,7 @@ class RepIndexTest {
     }
 
     private static RepIndex filled(List<LogFacts> logs) {
-        RepIndex index = RepIndex.inMemory(FACETS);
+        RepIndex index = RepIndex.inMemory(FACETS, List.of());
         index.rebuild(logs.stream(), List.of(), FIRST);
         return index;
     }

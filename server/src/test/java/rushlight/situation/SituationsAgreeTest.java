@@ -59,7 +59,7 @@ class SituationsAgreeTest {
             FindingBook.of(book, taxonomy, situations).all();
     private final DemoLeague league = DemoLeague.assessed();
     private final ClosedFilm film = new ClosedFilm(book, taxonomy, league.facts());
-    private final RepIndex index = RepIndex.inMemory(situations.facets());
+    private final RepIndex index = RepIndex.inMemory(situations.facets(), List.of());
 
     /** The shapes of the book as they stand there, and what is counted for each finding written as a shape. */
     private final Graph shapes = GraphFactory.createDefaultGraph();

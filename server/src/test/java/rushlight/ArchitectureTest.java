@@ -32,9 +32,11 @@ class ArchitectureTest {
             Map.entry("rules", Set.of("film", "knowledge")),
             Map.entry("index", Set.of("situation", "words", "film", "knowledge")),
             Map.entry("findings", Set.of("index", "rules", "evidence", "situation", "film", "knowledge")),
+            Map.entry("ask", Set.of("findings", "index", "evidence", "situation", "words", "film", "knowledge")),
             Map.entry(
                     "archive",
                     Set.of(
+                            "ask",
                             "findings",
                             "index",
                             "rules",
@@ -47,6 +49,7 @@ class ArchitectureTest {
             Map.entry(
                     "web",
                     Set.of(
+                            "ask",
                             "archive",
                             "findings",
                             "index",
@@ -60,6 +63,7 @@ class ArchitectureTest {
             Map.entry(
                     "cli",
                     Set.of(
+                            "ask",
                             "web",
                             "archive",
                             "findings",

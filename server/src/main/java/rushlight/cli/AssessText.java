@@ -80,15 +80,15 @@ final class AssessText {
             page.wrapped(
                     "",
                     "",
-                    "Two moves: " + taxonomy.label(assessment.twoMoves().get(0)) + " and "
-                            + taxonomy.label(assessment.twoMoves().get(1)) + ", neither clearly ahead.");
+                    "Two moves: " + taxonomy.shown(assessment.twoMoves().get(0)) + " and "
+                            + taxonomy.shown(assessment.twoMoves().get(1)) + ", neither clearly ahead.");
         }
         leftOut(page, assessment.leftOut());
     }
 
     private String primary(Primary primary) {
         Interval shown = primary.shown();
-        return "Main rush: " + taxonomy.label(primary.move()) + ", "
+        return "Main rush: " + taxonomy.shown(primary.move()) + ", "
                 + primary.rate().events() + " of "
                 + primary.rate().opportunities() + " first moves (likely range "
                 + Math.round(100 * shown.low()) + " to " + Math.round(100 * shown.high()) + " %).";
@@ -143,7 +143,7 @@ final class AssessText {
             page.wrapped(
                     "  - ",
                     "    ",
-                    taxonomy.label(c.slug()) + ": " + c.sentence() + " (from " + labels(c.from()) + ")");
+                    taxonomy.shown(c.slug()) + ": " + c.sentence() + " (from " + labels(c.from()) + ")");
         }
     }
 
@@ -162,7 +162,7 @@ final class AssessText {
                 .filter(one -> one.outcome().rate().opportunities() > 0)
                 .toList();
         String text = seen.stream()
-                .map(one -> one.finding().label() + " (" + one.outcome().rate().events() + " of "
+                .map(one -> one.finding().shown() + " (" + one.outcome().rate().events() + " of "
                         + one.outcome().rate().opportunities() + ")")
                 .collect(Collectors.joining(", "));
         int unseen = some.size() - seen.size();
@@ -190,7 +190,7 @@ final class AssessText {
     }
 
     private String labels(List<String> slugs) {
-        return slugs.stream().map(taxonomy::label).collect(Collectors.joining(", "));
+        return slugs.stream().map(taxonomy::shown).collect(Collectors.joining(", "));
     }
 
     private static boolean stands(Judged one) {

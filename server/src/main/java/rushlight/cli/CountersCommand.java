@@ -18,6 +18,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import rushlight.archive.Archive;
 import rushlight.knowledge.Counters;
+import rushlight.knowledge.Local;
 import rushlight.knowledge.Pairing;
 import rushlight.knowledge.Taxonomy;
 import rushlight.web.CountersAnswer;
@@ -112,8 +113,8 @@ final class CountersCommand implements Callable<Integer> {
     private void print(
             Taxonomy taxonomy, Optional<String> primary, Optional<String> trigger, List<CountersAnswer.Entry> entries) {
         Page page = new Page();
-        String title = primary.map(m -> "Off the " + taxonomy.label(m)).orElse("Whatever he threw")
-                + trigger.map(t -> ", when the blocker shows " + taxonomy.label(t))
+        String title = primary.map(m -> "Off the " + taxonomy.shown(m)).orElse("Whatever he threw")
+                + trigger.map(t -> ", when the blocker shows " + taxonomy.shown(t))
                         .orElse("");
         page.line(title);
         page.line("=".repeat(Math.min(Page.WIDTH, title.length())));
@@ -124,7 +125,7 @@ final class CountersCommand implements Callable<Integer> {
                 .collect(Collectors.groupingBy(CountersAnswer.Entry::trigger, LinkedHashMap::new, Collectors.toList()));
         byTrigger.forEach((t, some) -> {
             page.blank();
-            page.line(t.map(slug -> "Taught against \"" + taxonomy.label(slug) + "\":")
+            page.line(t.map(slug -> "Taught against \"" + taxonomy.shown(slug) + "\":")
                     .orElse("As a rule:"));
             String told = "";
             int number = 0;
@@ -142,12 +143,16 @@ final class CountersCommand implements Callable<Integer> {
         String timing = entry.timing().stream().sorted().collect(Collectors.joining(", "));
         page.line(String.format(
                 "  %2d. %-28s %-9s %-22s %s",
-                number, taxonomy.label(entry.counter()), entry.side(), timing, entry.support()));
+                number,
+                taxonomy.shown(entry.counter()),
+                entry.side(),
+                timing,
+                entry.support() + Local.mark(entry.local())));
         if (withReason && !entry.because().isEmpty()) {
             page.wrapped("      ", "      ", entry.because());
         }
         if (!entry.requires().isEmpty()) {
-            String needs = entry.requires().stream().map(taxonomy::label).collect(Collectors.joining(", "));
+            String needs = entry.requires().stream().map(taxonomy::shown).collect(Collectors.joining(", "));
             page.wrapped("      Needs first: ", "      ", needs + ".");
         }
         entry.seen()

@@ -38,7 +38,7 @@ final class FindingText {
         String head = Marks.of(one.verdict()) + " " + Marks.word(one.verdict());
         String weight =
                 one.finding().safety() ? "SAFETY" : one.finding().severity().slug();
-        String label = capital(one.finding().label());
+        String label = capital(one.finding().shown());
         String line = "  " + head + " ".repeat(Math.max(1, 20 - head.length())) + label;
         boolean gap = one.finding().polarity() == Polarity.GAP;
         page.line(gap ? line + " ".repeat(Math.max(2, Page.WIDTH - line.length() - weight.length())) + weight : line);
@@ -72,7 +72,7 @@ final class FindingText {
         }
         Map<String, List<String>> byAnswer = new LinkedHashMap<>();
         for (Judged.Conditional c : one.conditional()) {
-            String duty = c.assignment().equals("another") ? "another duty" : taxonomy.label(c.assignment());
+            String duty = c.assignment().equals("another") ? "another duty" : taxonomy.shown(c.assignment());
             String answer = c.rate().events() + " of " + c.rate().opportunities() + ", " + Marks.word(c.verdict());
             byAnswer.computeIfAbsent(answer, a -> new ArrayList<>()).add(duty);
         }
@@ -90,7 +90,7 @@ final class FindingText {
             String drill = one.finding()
                     .advice()
                     .starterDrill()
-                    .map(d -> "; begin with " + taxonomy.label(d))
+                    .map(d -> "; begin with " + taxonomy.shown(d))
                     .orElse("");
             page.wrapped(
                     INDENT + "Train first: ",
@@ -130,7 +130,7 @@ final class FindingText {
     }
 
     private String labels(List<String> slugs) {
-        return slugs.stream().map(taxonomy::label).collect(Collectors.joining(", "));
+        return slugs.stream().map(taxonomy::shown).collect(Collectors.joining(", "));
     }
 
     private static String capital(String text) {

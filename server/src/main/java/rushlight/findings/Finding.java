@@ -3,6 +3,7 @@ package rushlight.findings;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import rushlight.knowledge.Local;
 
 /**
  * One thing that film can say about a player, as the book describes it.
@@ -18,6 +19,7 @@ import java.util.Set;
  * @param standard what the count is held against
  * @param advice what to say and do about it
  * @param links what it has to do with other findings
+ * @param local whether the user's own file added it
  */
 public record Finding(
         String slug,
@@ -30,7 +32,8 @@ public record Finding(
         Counting counting,
         Standard standard,
         Advice advice,
-        Links links) {
+        Links links,
+        boolean local) {
     /**
      * What to say and do about a finding.
      *
@@ -68,6 +71,11 @@ public record Finding(
             explainedBy = Set.copyOf(explainedBy);
             combines = List.copyOf(combines);
         }
+    }
+
+    /** The label as people read it: with a mark where the finding is the user's own. */
+    public String shown() {
+        return Local.shown(label, local);
     }
 
     /** Whether reps are counted for it, rather than a rule concluding it. */

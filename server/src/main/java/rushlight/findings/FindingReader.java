@@ -21,6 +21,7 @@ import rushlight.situation.Situations;
 
 /** Reads findings from the graph of the book. */
 final class FindingReader {
+    private final Ontology ontology;
     private final Facts facts;
     private final Facts shipped;
     private final Taxonomy taxonomy;
@@ -28,6 +29,7 @@ final class FindingReader {
     private final SeenFirst seen;
 
     FindingReader(Ontology ontology, Taxonomy taxonomy, Situations situations) {
+        this.ontology = ontology;
         this.facts = new Facts(ontology.graph());
         this.shipped = new Facts(ontology.shipped());
         this.taxonomy = taxonomy;
@@ -60,7 +62,8 @@ final class FindingReader {
                 counting,
                 standard,
                 advice(node),
-                links(node));
+                links(node),
+                ontology.isLocal(node));
     }
 
     private Counting counting(Node node) {

@@ -38,7 +38,7 @@ final class Sentences {
     static String together(String sentence, List<Judged> from) {
         return sentence + " From "
                 + from.stream()
-                        .map(one -> one.finding().label() + " ("
+                        .map(one -> one.finding().shown() + " ("
                                 + one.outcome().rate().events() + " of "
                                 + one.outcome().rate().opportunities() + ")")
                         .collect(Collectors.joining(", "))

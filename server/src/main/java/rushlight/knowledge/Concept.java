@@ -14,6 +14,7 @@ import java.util.Set;
  * @param contextLabels labels that count only beside other evidence, never alone
  * @param definition one sentence, or empty where the concept has none
  * @param broader slugs of the concepts directly above it
+ * @param local whether the user's own file added it
  */
 public record Concept(
         String slug,
@@ -23,7 +24,8 @@ public record Concept(
         List<String> hiddenLabels,
         List<String> contextLabels,
         String definition,
-        List<String> broader) {
+        List<String> broader,
+        boolean local) {
     public Concept {
         classes = Set.copyOf(classes);
         altLabels = List.copyOf(altLabels);

@@ -15,6 +15,7 @@ import java.util.Set;
  * @param onlyIf where given, the rule speaks only when this is known to hold
  * @param dependsOn what the whole rule hangs on; printed beside the verdict, changes no class
  * @param caveats what single fits hang on
+ * @param local whether the user's own file added it
  */
 public record FitRule(
         String id,
@@ -24,7 +25,8 @@ public record FitRule(
         Set<String> wrong,
         Optional<String> onlyIf,
         List<String> dependsOn,
-        List<Caveat> caveats) {
+        List<Caveat> caveats,
+        boolean local) {
     /**
      * Something that turns single fits of a rule around.
      *

@@ -11,8 +11,11 @@ import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalLong;
 import org.apache.jena.graph.Graph;
+import org.apache.jena.graph.Node;
 import org.apache.jena.graph.NodeFactory;
+import org.apache.jena.graph.Triple;
 import org.apache.jena.riot.Lang;
 import org.apache.jena.riot.RDFParser;
 import org.apache.jena.riot.RiotException;
@@ -20,17 +23,18 @@ import org.apache.jena.riot.system.ErrorHandlerFactory;
 import org.apache.jena.sparql.graph.GraphFactory;
 import org.apache.jena.sys.JenaSystem;
 import org.apache.jena.vocabulary.OWL2;
+import org.apache.jena.vocabulary.RDF;
 
 /** The book as it was shipped, with a user's own terms on top where there are some. */
 public final class Ontology {
     private static final String FOLDER = "/rushlight/ontology/";
 
     private final Graph shipped;
-    private final Graph overlay;
+    private final LinedTurtle overlay;
     private final Graph all;
     private final String fingerprint;
 
-    private Ontology(Graph shipped, Graph overlay, Graph all, String fingerprint) {
+    private Ontology(Graph shipped, LinedTurtle overlay, Graph all, String fingerprint) {
         this.shipped = shipped;
         this.overlay = overlay;
         this.all = all;
@@ -65,13 +69,14 @@ public final class Ontology {
                 parse(name, bytes, shipped);
             }
         }
-        Graph overlay = GraphFactory.createDefaultGraph();
-        overlayFile.ifPresent(file -> {
-            byte[] bytes = bytes(file);
-            digest.update(bytes);
-            parse(file.getFileName().toString(), bytes, overlay);
-        });
-        Graph all = Overlay.merge(shipped, overlay);
+        LinedTurtle overlay = overlayFile
+                .map(file -> {
+                    byte[] bytes = bytes(file);
+                    digest.update(bytes);
+                    return LinedTurtle.read(file.getFileName().toString(), bytes);
+                })
+                .orElseGet(LinedTurtle::empty);
+        Graph all = Overlay.merge(shipped, overlay.graph());
         return new Ontology(shipped, overlay, all, HexFormat.of().formatHex(digest.digest()));
     }
 
@@ -87,7 +92,23 @@ public final class Ontology {
 
     /** The user's own statements; empty where there are none. */
     public Graph overlay() {
-        return overlay;
+        return overlay.graph();
+    }
+
+    /** Whether a term, a pairing, a rule or a statement of a lesson is the user's own, and not a shipped one. */
+    public boolean isLocal(Node subject) {
+        return overlay.graph().contains(subject, RDF.type.asNode(), Node.ANY)
+                && !shipped.contains(subject, Node.ANY, Node.ANY);
+    }
+
+    /** The line of the user's file on which a statement stands. */
+    OptionalLong line(Triple statement) {
+        return overlay.line(statement);
+    }
+
+    /** The first line of the user's file that speaks of a subject. */
+    OptionalLong line(Node subject) {
+        return overlay.line(subject);
     }
 
     /** SHA-256 of the files and the overlay: another fingerprint means classify and index again. */
@@ -96,10 +117,19 @@ public final class Ontology {
     }
 
     /**
-     * What a coach tells about the terms: one statement a subject. Read when asked for, since no rule and no count looks at
-     * it, and not part of the fingerprint.
+     * What a coach tells about the terms, with what the user's own file tells: one statement a subject. The shipped part is
+     * read when asked for, since no rule and no count looks at it, and is not part of the fingerprint.
      */
-    public static Graph lessons() {
+    public Graph lessons() {
+        Graph lessons = shippedLessons();
+        Graph own = overlay.graph();
+        own.find(Node.ANY, RDF.type.asNode(), Rl.term("Teaching"))
+                .mapWith(Triple::getSubject)
+                .forEachRemaining(told -> own.find(told, Node.ANY, Node.ANY).forEachRemaining(lessons::add));
+        return lessons;
+    }
+
+    static Graph shippedLessons() {
         Graph lessons = GraphFactory.createDefaultGraph();
         files().stream().filter(Ontology::isLesson).forEach(name -> parse(name, resource(name), lessons));
         return lessons;

@@ -15,6 +15,7 @@ import java.util.Set;
  * @param timing one or more of {@code read}, {@code in-rep}, {@code next-rep}
  * @param because the reason, in a sentence
  * @param support {@code strong}, {@code fair} or {@code common-practice}
+ * @param local whether the user's own file added it
  */
 public record Pairing(
         String id,
@@ -25,7 +26,8 @@ public record Pairing(
         String side,
         Set<String> timing,
         String because,
-        String support) {
+        String support,
+        boolean local) {
     public Pairing {
         timing = Set.copyOf(timing);
     }

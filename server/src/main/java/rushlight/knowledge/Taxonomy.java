@@ -39,7 +39,7 @@ public final class Taxonomy {
 
     /** Reads everything once; the result does not change. */
     public static Taxonomy of(Ontology ontology) {
-        return new Taxonomy(new TaxonomyReader(new Facts(ontology.graph())));
+        return new Taxonomy(new TaxonomyReader(ontology));
     }
 
     /** The concept with this slug. */
@@ -51,6 +51,11 @@ public final class Taxonomy {
     public String label(String slug) {
         Concept concept = concepts.get(slug);
         return concept == null ? slug : concept.label();
+    }
+
+    /** The label as people read it: with a mark where the term is the user's own. */
+    public String shown(String slug) {
+        return Local.shown(label(slug), concept(slug).filter(Concept::local).isPresent());
     }
 
     /** All concepts, in order of their slugs. */

@@ -21,9 +21,11 @@ final class TaxonomyReader {
     private static final Node COMMENT = RDFS.comment.asNode();
 
     private final Facts facts;
+    private final Ontology ontology;
 
-    TaxonomyReader(Facts facts) {
-        this.facts = facts;
+    TaxonomyReader(Ontology ontology) {
+        this.facts = new Facts(ontology.graph());
+        this.ontology = ontology;
     }
 
     Map<String, Concept> concepts() {
@@ -45,7 +47,8 @@ final class TaxonomyReader {
                 facts.texts(subject, HIDDEN),
                 facts.texts(subject, Rl.term("needsContext")),
                 facts.texts(subject, DEFINITION).stream().findFirst().orElse(""),
-                facts.all(subject, BROADER).stream().map(Rl::slug).sorted().toList());
+                facts.all(subject, BROADER).stream().map(Rl::slug).sorted().toList(),
+                ontology.isLocal(subject));
     }
 
     /** Where a property of the schema leads from each concept that has it. */
@@ -70,7 +73,8 @@ final class TaxonomyReader {
                         facts.text(p, "side").orElse(""),
                         Set.copyOf(facts.texts(p, Rl.term("timing"))),
                         facts.text(p, "because").orElse(""),
-                        facts.text(p, "support").orElse("")))
+                        facts.text(p, "support").orElse(""),
+                        ontology.isLocal(p)))
                 .toList();
     }
 
@@ -88,7 +92,8 @@ final class TaxonomyReader {
                                 .map(c -> new FitRule.Caveat(
                                         Set.copyOf(facts.slugs(c, "flips")),
                                         facts.text(c, "dependsOn").orElse("")))
-                                .toList()))
+                                .toList(),
+                        ontology.isLocal(r)))
                 .toList();
     }
 

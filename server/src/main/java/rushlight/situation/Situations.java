@@ -97,7 +97,7 @@ public final class Situations {
     }
 
     private String labels(Situation.AnyOf any, String between) {
-        return any.values().stream().map(taxonomy::label).collect(Collectors.joining(between));
+        return any.values().stream().map(taxonomy::shown).collect(Collectors.joining(between));
     }
 
     private String joined(List<Situation> parts, String word, boolean inside) {
@@ -107,7 +107,7 @@ public final class Situations {
 
     private String condition(Situation leaf, String verb) {
         if (leaf instanceof Situation.Has has) {
-            return words(has.facet()) + verb + taxonomy.label(has.value());
+            return words(has.facet()) + verb + taxonomy.shown(has.value());
         }
         if (leaf instanceof Situation.AnyOf any) {
             return words(any.facet()) + verb + labels(any, " or ");

@@ -85,7 +85,8 @@ public record AssessAnswer(
             List<String> train,
             String because,
             String sentence,
-            Optional<String> question) {}
+            Optional<String> question,
+            boolean local) {}
 
     /** The answer for one assessment. */
     public static AssessAnswer of(Assessment assessment) {
@@ -146,7 +147,8 @@ public record AssessAnswer(
                 finding.advice().trainFirst(),
                 finding.advice().because(),
                 judged.sentence(),
-                finding.advice().question());
+                finding.advice().question(),
+                finding.local());
     }
 
     private static Optional<List<Bound>> bounds(Judged judged) {

@@ -25,6 +25,7 @@ public record CountersAnswer(Optional<String> move, Optional<String> when, List<
      * @param because the reason in a sentence
      * @param requires slugs of what must be owned first
      * @param support {@code strong}, {@code fair} or {@code common-practice}
+     * @param local whether the user's own file teaches it
      * @param seen what the film of the data folder shows of it, absent where there is no film
      */
     public record Entry(
@@ -36,6 +37,7 @@ public record CountersAnswer(Optional<String> move, Optional<String> when, List<
             String because,
             List<String> requires,
             String support,
+            boolean local,
             Optional<Seen> seen) {}
 
     /**
@@ -57,6 +59,7 @@ public record CountersAnswer(Optional<String> move, Optional<String> when, List<
                 pairing.because(),
                 taxonomy.requires(pairing.counter()),
                 pairing.support(),
+                pairing.local(),
                 seen);
     }
 }

@@ -37,7 +37,8 @@ import org.junit.jupiter.api.TestInstance;
 @DisplayNameGeneration(ReplaceUnderscores.class)
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class CompetencyQuestionsTest {
-    private final Graph book = new Union(Ontology.packaged().graph(), Ontology.lessons());
+    private final Graph book =
+            new Union(Ontology.packaged().graph(), Ontology.packaged().lessons());
     private final SailRepository other = new SailRepository(new MemoryStore());
 
     @BeforeAll

@@ -104,6 +104,6 @@ class VocabularyTest {
 
     private static Concept concept(String slug, String label, String needsContext) {
         List<String> context = needsContext.isEmpty() ? List.of() : List.of(needsContext);
-        return new Concept(slug, Set.of("Fault"), label, List.of(), List.of(), context, "", List.of());
+        return new Concept(slug, Set.of("Fault"), label, List.of(), List.of(), context, "", List.of(), false);
     }
 }

@@ -7,6 +7,8 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import rushlight.archive.Book;
@@ -14,6 +16,9 @@ import rushlight.film.Log;
 import rushlight.film.csv.FilmLogReader;
 import rushlight.film.csv.ProspectsReader;
 import rushlight.knowledge.BookCheck;
+import rushlight.knowledge.Coverage;
+import rushlight.web.CoverageAnswer;
+import rushlight.web.Json;
 
 /** Says what would stop an import, or what is wrong with the book and a user's own terms. */
 @Command(
@@ -23,7 +28,8 @@ import rushlight.knowledge.BookCheck;
             "Says every fault of a film log, or of the book, and keeps nothing.",
             "",
             "With a file: what would stop its import. Without one: whether the book and the overlay of the data"
-                    + " folder (overlay.ttl) are sound.",
+                    + " folder (overlay.ttl) are sound. With --coverage: how many terms of each kind have what they"
+                    + " can be told with, and which stand alone.",
             ""
         })
 final class CheckCommand implements Callable<Integer> {
@@ -33,12 +39,46 @@ final class CheckCommand implements Callable<Integer> {
     @Parameters(paramLabel = "FILE", arity = "0..*", description = "film logs or lists of prospects (CSV)")
     private List<Path> files = List.of();
 
+    @Option(names = "--coverage", description = "what the terms of each kind have, and what they lack")
+    private boolean coverage;
+
+    @Option(names = "--all", description = "with --coverage: list also what a kind could have and lacks")
+    private boolean all;
+
+    @Option(
+            names = "--format",
+            paramLabel = "text|json",
+            defaultValue = "text",
+            description = "with --coverage: for people or for programs")
+    private Format format = Format.TEXT;
+
     @Spec
     private CommandSpec spec;
 
     @Override
     public Integer call() {
+        if (!coverage && (all || format == Format.JSON)) {
+            throw new ParameterException(spec.commandLine(), "--all and --format go with --coverage.");
+        }
+        if (coverage && !files.isEmpty()) {
+            throw new ParameterException(spec.commandLine(), "--coverage looks at the book: leave out the files.");
+        }
+        if (coverage) {
+            return coverage();
+        }
         return files.isEmpty() ? book() : logs();
+    }
+
+    private int coverage() {
+        Book book = data.book();
+        Coverage found = Coverage.of(book.ontology());
+        spec.commandLine()
+                .getOut()
+                .print(
+                        format == Format.JSON
+                                ? Json.text(CoverageAnswer.of(found))
+                                : new CoverageText(book.taxonomy()).of(found, all));
+        return found.whole() ? 0 : 1;
     }
 
     private int book() {

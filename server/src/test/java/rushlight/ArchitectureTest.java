@@ -25,6 +25,7 @@ class ArchitectureTest {
     private static final Map<String, Set<String>> MAY_USE = Map.ofEntries(
             Map.entry("knowledge", Set.of()),
             Map.entry("evidence", Set.of()),
+            Map.entry("figure", Set.of("knowledge")),
             Map.entry("words", Set.of("knowledge")),
             Map.entry("film", Set.of("words", "knowledge")),
             Map.entry("situation", Set.of("film", "knowledge")),
@@ -51,6 +52,7 @@ class ArchitectureTest {
                     Set.of(
                             "ask",
                             "archive",
+                            "figure",
                             "findings",
                             "index",
                             "rules",
@@ -66,6 +68,7 @@ class ArchitectureTest {
                             "ask",
                             "web",
                             "archive",
+                            "figure",
                             "findings",
                             "index",
                             "rules",

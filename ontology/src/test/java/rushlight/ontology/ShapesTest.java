@@ -91,6 +91,9 @@ class ShapesTest {
             Two statements of the same part cannot stand in the same place. | kb:planted a rl:Teaching ; rl:about kb:rip ; rl:part rl:cue ; rl:text "Planted."@en ; rl:order 1 ; dct:source source:common-practice ; rl:support "fair" .
             Say what a coach sees on film when he does this. | kb:planted a skos:Concept , rl:RushMove .
             Say from which spots the move is used. | kb:planted a skos:Concept , rl:RushMove .
+            A spot that is drawn names the last man of the line. | kb:interior-position rl:stepsOut 2 .
+            A man who is drawn has one short name, such as TE. | kb:lineman rl:stepsOut 2 .
+            A man of the line is drawn as a square or a circle. | kb:center rl:drawnAs "star" .
             A move is used from an alignment of the book. | kb:rip rl:from kb:over-set .
             Tell one rep in which it is done. | kb:planted a skos:Concept , rl:RushMove .
             Say what shows first when a blocker does this. | kb:planted a skos:Concept , rl:BlockerBehavior .

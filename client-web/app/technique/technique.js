@@ -1,0 +1,91 @@
+/** One concept of the book: what it is, how it is told, what goes with it, what it needs, what your film shows of it. */
+import { path, read, Trouble } from '../wire/http.js';
+import { findings } from '../wire/book.js';
+import { label, labelsReady } from '../wire/labels.js';
+import { claim } from '../parts/claim.js';
+import { drawing } from '../parts/drawing.js';
+import { capital, el, listed } from '../parts/elements.js';
+import { commas, term } from '../parts/term.js';
+import { counterList, fitTable, ladderTable, pairedList } from './tables.js';
+import { onFilm, whoShows } from './on-film.js';
+import { cited, numbered } from './technique-state.js';
+
+const DECIDE = 'Certified coaches, licensed medical staff and the local rules decide before anybody trains this.';
+
+export async function mount(page, context) {
+  const { parameters: { slug }, signal } = context;
+  const home = `/api${path('concepts', slug)}`;
+  const perhaps = address => read(address, {}, { signal }).catch(fault => { if (fault instanceof Trouble && [0, 404].includes(fault.status)) return null; throw fault; });
+  const [one, counters, film, teach, book] = await Promise.all([
+    read(home, {}, { signal }), perhaps(`${home}/counters`), perhaps(`${home}/film`), perhaps(`${home}/teach`), findings(), labelsReady()]);
+  context.title(capital(one.label));
+  const isFinding = book.has(slug);
+  const [front, ladder, shows] = await Promise.all([
+    drawing(`${home}/front.svg`, { caption: `Where ${one.label} lines up`, signal }),
+    teach?.ladder?.length > 1 ? drawing(`${home}/ladder.svg`, { caption: `What ${one.label} needs`, table: ladderTable(teach.ladder), signal }) : null,
+    isFinding ? read('/api/board', { finding: slug }, { signal }) : null]);
+  const parts = one.parts ?? [];
+  const notes = numbered([...parts.flatMap(part => part.statements), ...(one.cautions ?? [])]);
+  page.append(...[
+    claim({ claim: head(one, book.get(slug)), evidence: front, summary: 'Where it lines up' }),
+    warned(one, parts),
+    section('What a coach tells', parts.length ? lesson(parts, notes) : null,
+      isFinding ? whoShows(shows.prospects, slug) : film?.reps ? onFilm(film) : el('p', { class: 'soft' }, 'Nothing of it on your film yet.'), 'On your film'),
+    section('When he is answered', counters?.counters.length ? counterList(counters.counters) : null, one.counterTo?.length ? [el('h4', {}, 'Is itself the counter'), pairedList(one.counterTo)] : null, 'Where it is the counter'),
+    counters?.counters.length ? null : section('Where it is the counter', one.counterTo?.length ? pairedList(one.counterTo) : null),
+    section('Right and wrong, by his duty', one.fits?.length ? fitTable(one.fits) : null),
+    section('Before it', ladder ?? (teach?.ladder?.length > 1 ? ladderTable(teach.ladder) : null)),
+    section('What goes wrong', one.faults?.length ? el('dl', { class: 'terms' }, one.faults.map(fault => el('div', {}, el('dt', {}, term(fault.fault)), el('dd', {}, fault.looksLike ?? '')))) : null),
+    section('How it hangs together', one.relations?.length ? relations(one.relations) : null),
+    sources(one, notes),
+    el('p', { class: 'small soft controls' }, el('a', { href: path('id', slug), 'data-plain': true }, 'As Turtle or JSON-LD'), ' · ', el('a', { href: `/?q=${encodeURIComponent(`reps with ${one.label}`)}` }, 'Ask for its reps')),
+  ].filter(Boolean));
+}
+
+function head(one, finding) {
+  const also = one.altLabels ?? one.also ?? [];
+  return [
+    el('h1', {}, capital(one.label)),
+    el('p', { class: 'eyebrow' }, listed([...new Set(one.kinds ?? [])].map(kindWords)), also.length ? `; also ${listed(also, 'or')}` : ''),
+    el('p', { class: 'lead' }, one.definition),
+    (one.notes ?? []).map(note => el('p', {}, note)),
+    one.because ? el('p', {}, el('span', { class: 'soft' }, 'Why it matters: '), one.because) : null,
+    one.ruleOutFirst ? el('p', {}, el('span', { class: 'soft' }, 'Rule out first: '), one.ruleOutFirst) : null,
+    finding && finding.line !== null ? el('p', { class: 'soft' }, `Line: ${Math.round(finding.line * 100)} %${finding.houseLine !== finding.line ? ` (house line ${Math.round(finding.houseLine * 100)} %)` : ''}, from ${finding.minimum} chances on. A house proposal; yours goes into overlay.ttl.`) : null,
+    one.oneOf?.length ? one.oneOf.map(some => el('p', {}, el('span', { class: 'soft' }, 'Needs one of: '), commas(some.map(term)))) : null,
+    one.local ? el('p', { class: 'soft' }, 'Yours: from overlay.ttl.') : null,
+  ];
+}
+
+const kindWords = kind => kind.replace(/([a-z])([A-Z])/g, '$1 $2').toLowerCase();
+
+function warned(one, parts) {
+  const told = [...parts.filter(part => part.part === 'caution').flatMap(part => part.statements), ...(one.cautions ?? [])];
+  const rules = parts.flatMap(part => part.statements).filter(statement => statement.rulesRisk && !told.includes(statement));
+  if (!told.length && !rules.length) return null;
+  return el('aside', { class: 'trouble', 'aria-label': 'Cautions' }, [...told, ...rules].map(statement => el('p', {}, statement.text, statement.rulesRisk ? el('strong', {}, ' A foul under current rules, or close to one.') : null)), el('p', { class: 'soft' }, DECIDE));
+}
+
+function section(title, said, evidence = null, summary = '') {
+  if (!said && !evidence) return null;
+  return claim({ claim: said ? [el('h2', {}, title), said] : el('h2', {}, summary || title), evidence: evidence && [el('h3', {}, summary), evidence], summary });
+}
+
+const lesson = (parts, notes) => el('dl', { class: 'lesson' }, parts.filter(part => part.part !== 'caution').map(part => el('div', {}, el('dt', {}, capital(part.title)),
+  part.statements.map(statement => el('dd', {}, statement.text, ' ', support(statement, notes))))));
+
+function support(statement, notes) {
+  const found = statement.sources.filter(source => notes.has(source.slug)).map(source => notes.get(source.slug).number);
+  const words = [statement.code, statement.edition && `${statement.edition} rules`, statement.local ? 'yours' : null].filter(Boolean).join(', ');
+  return el('span', { class: 'support' }, words ? `${words} ` : '', found.length ? found.map((number, i) => [i ? ' ' : '', el('a', { href: `#source-${number}`, 'aria-label': `Source ${number}` }, `[${number}]`)])
+    : el('span', { title: 'What the trade takes for granted; no published source' }, statement.support === 'common-practice' ? 'common practice' : statement.support));
+}
+
+const relations = ones => el('dl', { class: 'lesson' }, ones.map(one => el('div', {}, el('dt', {}, one.title), el('dd', {}, commas(one.concepts.map(term))))));
+
+function sources(one, notes) {
+  const own = (one.ownSources ?? []).filter(source => source.printed && !notes.has(source.slug));
+  if (!notes.size && !own.length) return one.support === 'common-practice' ? el('p', { class: 'soft small' }, 'Common practice: what the trade takes for granted.') : null;
+  return el('section', {}, el('h2', {}, 'Sources'), el('ol', { class: 'small' }, [...notes.values()].map(({ number, source }) => el('li', { id: `source-${number}` }, `${cited(source)}. ${capital(source.howSeen ?? '')}`)),
+    own.map(source => el('li', {}, `${cited(source)}. ${capital(source.howSeen ?? '')}`))));
+}

@@ -35,8 +35,8 @@ class CompetencyQuestionsTest {
     }
 
     @Test
-    void there_are_at_least_thirty_four_and_every_answer_has_its_question() {
-        assertThat(questions()).hasSizeGreaterThanOrEqualTo(34);
+    void there_are_at_least_seventy_and_every_answer_has_its_question() {
+        assertThat(questions()).hasSizeGreaterThanOrEqualTo(70);
         assertThat(OntologyFiles.endingWith(FOLDER, ".csv"))
                 .containsExactlyElementsOf(questions().stream()
                         .map(CompetencyQuestionsTest::expected)

@@ -76,6 +76,11 @@ class ShapesTest {
             A column of terms says of which kinds. | rl:column-planted a rl:Column ; rl:columnName "planted" ; rl:order 99 ; rl:facet rl:rep ; rl:valueKind "concept" .
             A rep class reads columns of the film log. | kb:opp-chip rl:reads "colour" .
             What a role asks for must be a finding of the book. | kb:big-end rl:mustShow kb:anchor .
+            Say who wrote or published the source; where no author is shown, say so and what kind of page it is. | source:planted a rl:Source ; dct:title "Planted"@en ; dct:date "2020" ; rl:howSeen "page read"@en .
+            Give the year of the source in four digits, or write undated. | source:planted a rl:Source ; dct:title "Planted"@en ; dct:contributor "nobody" ; rl:howSeen "page read"@en .
+            Give the year of the source in four digits, or write undated. | source:planted a rl:Source ; dct:title "Planted"@en ; dct:contributor "nobody" ; dct:date "last year" ; rl:howSeen "page read"@en .
+            Say how much of the source was read. | source:planted a rl:Source ; dct:title "Planted"@en ; dct:contributor "nobody" ; dct:date "2020" .
+            The source is not listed: add it to the sources. | kb:rip dct:source source:planted .
             A source has a title. | source:planted a rl:Source ; rl:howSeen "page read"@en .
             A finding is a gap, a strength, conditional or a note. | kb:planted a skos:Concept , rl:Finding ; skos:prefLabel "planted"@en ; skos:definition "Planted."@en ; rl:because "Planted."@en ; dct:source source:common-practice ; rl:support "fair" .
             Nothing is said on fewer than six chances. | kb:planted a skos:Concept , rl:Finding ; rl:polarity rl:gap ; rl:minimum 5 ; skos:prefLabel "planted"@en ; skos:definition "Planted."@en ; rl:because "Planted."@en ; dct:source source:common-practice ; rl:support "fair" .

@@ -71,7 +71,7 @@ class CompetencyQuestionsTest {
         List<String> questions = Ontology.files().stream()
                 .filter(file -> file.startsWith("questions/") && file.endsWith(".rq"))
                 .toList();
-        assertThat(questions).hasSizeGreaterThanOrEqualTo(34);
+        assertThat(questions).hasSizeGreaterThanOrEqualTo(70);
         return questions.stream()
                 .map(file -> dynamicTest(asked(file), () -> {
                     List<List<String>> expected = rows(Ontology.text(file.replace(".rq", ".csv")));

@@ -28,6 +28,8 @@ const MENU = [
   ['Compare', '/compare', ['compare']],
 ];
 
+/** How long the old page stays before an unfinished one is shown, in milliseconds. */
+const PATIENCE = 120;
 const main = document.getElementById('main');
 let visit = new AbortController();
 
@@ -51,10 +53,11 @@ async function enter({ fresh = false } = {}) {
     const content = el('div', { class: `page page-${name}` });
     main.setAttribute('aria-busy', 'true');
     const ready = page.mount(content, context);
-    const patience = setTimeout(() => { if (!signal.aborted && main.firstChild !== content) show(main, content); }, 120);
-    await ready;
-    clearTimeout(patience);
-    if (!signal.aborted) show(main, content);
+    const patience = setTimeout(() => { if (!signal.aborted && main.firstChild !== content) show(main, content); }, PATIENCE);
+    await Promise.resolve(ready).finally(() => clearTimeout(patience));
+    if (signal.aborted) return;
+    show(main, content);
+    performance.mark('page-shown');
   } catch (fault) {
     if (signal.aborted) return;
     report(fault);

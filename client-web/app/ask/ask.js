@@ -23,7 +23,7 @@ export async function mount(page, context) {
     const [found] = await Promise.all([read('/api/ask', { q: question, limit: AT_ONCE }, context), labelsReady()]);
     show(below, answers(found, context));
   } else {
-    const [version, saved] = await Promise.all([read('/api/version', {}, context), read('/api/questions', {}, context)]);
+    const [version, saved] = await Promise.all([read('/api/version', {}, context), read('/api/questions', {}, context).catch(() => ({ questions: [] }))]);
     show(below, start(version, saved.questions, context));
     if (matchMedia('(hover: hover)').matches) queueMicrotask(() => box.input.focus({ preventScroll: true }));
   }
@@ -73,7 +73,7 @@ function answers(found, context) {
     el('section', { class: 'reading', 'aria-label': 'How it was read' },
       el('p', { class: 'read-as' }, el('span', { class: 'soft' }, 'Read as: '), reading.text),
       chips(found, context),
-      reading.unread.length ? el('p', { class: 'soft' }, 'Not read: ', reading.unread.map((word, i) => [i ? ', ' : '', el('q', {}, word)]), '.') : null,
+      reading.unread.length ? el('p', { class: 'soft' }, 'Not read: ', reading.unread.map((word, i) => [i ? ', ' : '', el('q', {}, word.word ?? word)]), '.') : null,
       saveForm(found.question)),
     el('h2', { class: 'hidden-text' }, 'Answers'),
     el('p', { class: 'total soft' }, total(found)),

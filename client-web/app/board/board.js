@@ -44,21 +44,22 @@ function table(prospects, chosen, { sort, book, go }) {
   const order = column => (sort === column ? 'ascending' : sort === `-${column}` ? 'descending' : 'none');
   const sign = column => ({ ascending: ' ↑', descending: ' ↓' })[order(column)] ?? '';
   const shown = FIXED.filter(([name]) => name === 'name' || prospects.some(one => one[name] !== null && one[name] !== ''));
+  const classes = name => [name === 'name' ? '' : 'extra', numeric(name) ? 'number' : ''].join(' ').trim() || null;
   const numeric = name => name === 'reps' || name === 'games';
-  const fixedHead = ([name, words]) => el('th', { scope: 'col', 'aria-sort': order(name), class: numeric(name) ? 'number' : null },
+  const fixedHead = ([name, words]) => el('th', { scope: 'col', 'aria-sort': order(name), class: classes(name) },
     el('button', { type: 'button', onclick: () => go({ sort: pressed(sort, name) }) }, words, sign(name)));
   const findingHead = slug => el('th', { scope: 'col', 'aria-sort': order(slug) },
     el('button', { type: 'button', title: book.get(slug)?.definition, onclick: () => go({ sort: pressed(sort, slug) }) }, capital(label(slug)), sign(slug)),
     el('div', {}, el('button', { type: 'button', class: 'drop small controls', 'aria-label': `Take ${label(slug)} off the board`, onclick: () => go({ chosen: chosen.filter(one => one !== slug), sort: sort.endsWith(slug) ? 'name' : sort }) }, 'take off')));
   return el('table', { class: 'board' }, el('caption', { class: 'hidden-text' }, 'All players with chosen findings'),
     el('thead', {}, el('tr', {}, shown.map(fixedHead), chosen.map(findingHead))),
-    el('tbody', {}, prospects.map(one => el('tr', {}, shown.map(([name]) => fixed(one, name, numeric(name))), chosen.map(slug => el('td', {}, judged(one, slug, book.get(slug))))))));
+    el('tbody', {}, prospects.map(one => el('tr', {}, shown.map(([name]) => fixed(one, name, classes(name))), chosen.map(slug => el('td', {}, judged(one, slug, book.get(slug))))))));
 }
 
-function fixed(one, name, numeric) {
+function fixed(one, name, classes) {
   if (name === 'name') return el('th', { scope: 'row' }, el('a', { href: path('prospect', one.id) }, one.name), el('div', { class: 'small soft about' }, [one.position, one.classYear].filter(Boolean).join(', ')));
-  if (name === 'primary') return el('td', {}, one.primary ? `${label(one.primary.move)}, ${percent(one.primary.share)}` : el('span', { class: 'soft' }, 'none'));
-  return el('td', { class: numeric ? 'number' : null }, one[name]);
+  if (name === 'primary') return el('td', { class: classes }, one.primary ? `${label(one.primary.move)}, ${percent(one.primary.share)}` : el('span', { class: 'soft' }, 'none'));
+  return el('td', { class: classes }, one[name]);
 }
 
 function judged(one, slug, finding) {

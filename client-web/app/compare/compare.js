@@ -41,7 +41,7 @@ function chooser(prospects, ids, open) {
 const heads = ({ prospects }) => prospects.map(one => el('th', { scope: 'col' }, el('a', { href: path('prospect', one.id) }, one.name)));
 
 function head(found) {
-  const row = (name, value) => el('tr', {}, el('th', { scope: 'row' }, name), found.prospects.map(one => el('td', {}, value(one) || '–')));
+  const row = (name, value) => el('tr', {}, el('th', { scope: 'row' }, name), found.prospects.map(one => el('td', { 'data-who': one.name }, value(one) || '–')));
   return scroller('Who they are', el('table', { class: 'board compare' }, el('caption', { class: 'hidden-text' }, 'Who they are'),
     el('thead', {}, el('tr', {}, el('td', {}), heads(found))),
     el('tbody', {}, row('School', one => one.team), row('Position', one => one.position), row('Class', one => one.classYear), row('Tape', one => `${counted(one.reps, 'rep')}, ${counted(one.games, 'game')}`),
@@ -53,7 +53,7 @@ function section(title, rows, found, book) {
     el('thead', {}, el('tr', {}, el('th', { scope: 'col' }, 'Finding'), heads(found))),
     el('tbody', {}, some.map(row => el('tr', {},
       el('th', { scope: 'row' }, el('a', { href: path('technique', row.finding) }, capital(label(row.finding))), row.apart ? el('div', { class: 'apart' }, 'apart') : null),
-      row.cells.map((cell, i) => el('td', {}, cellOf(cell, row, found.prospects[i], book))))))));
+      row.cells.map((cell, i) => el('td', { 'data-who': found.prospects[i].name }, cellOf(cell, row, found.prospects[i], book))))))));
   return el('section', {}, el('h2', {}, title), table(rows));
 }
 
@@ -68,5 +68,5 @@ function moves(found) {
   return el('section', {}, el('h2', {}, 'What they open with'), scroller('What they open with', el('table', { class: 'board compare' }, el('caption', { class: 'hidden-text' }, 'First moves'),
     el('thead', {}, el('tr', {}, el('th', { scope: 'col' }, 'First move'), heads(found))),
     el('tbody', {}, found.moves.slice(0, 12).map(row => el('tr', {}, el('th', { scope: 'row' }, capital(label(row.move))),
-      row.cells.map(cell => el('td', {}, cell.reps ? `${percent(cell.share)}, ${counted(cell.reps, 'rep')}, ${cell.won} won` : el('span', { class: 'soft' }, 'never')))))))));
+      row.cells.map((cell, i) => el('td', { 'data-who': found.prospects[i].name }, cell.reps ? `${percent(cell.share)}, ${counted(cell.reps, 'rep')}, ${cell.won} won` : el('span', { class: 'soft' }, 'never')))))))));
 }

@@ -14,7 +14,7 @@ export function questionBox({ open, question = '', large = false }) {
   const ask = text => open(text.trim() ? `/?q=${encodeURIComponent(text.trim())}` : '/');
   const { root: box, input } = combobox({
     attributes: { id, name: 'q', value: question, maxlength: LONGEST, enterkeyhint: 'search', 'aria-label': 'Question',
-      placeholder: large ? 'Ask about players, reps or technique' : 'Ask   /' },
+      placeholder: large ? 'Players, reps or technique' : 'Ask   /' },
     says: 'What you may be asking',
     complete: async words => (await read('/api/suggest', { q: words })).suggestions.map(one => ({ value: one.text, label: one.text, gloss: one.kind })),
     onpick: (option, text) => { if (option) ask(text); },

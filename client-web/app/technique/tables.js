@@ -6,13 +6,21 @@ import { byTrigger, steps } from './technique-state.js';
 const TIMINGS = { read: 'off his look', 'in-rep': 'in the rep', 'next-rep': 'on the next rep' };
 
 /** What goes with a move, by the answer it is taught for. */
-export const counterList = counters => byTrigger(counters).map(({ trigger, counters: ones }) => el('div', { class: 'pairing' },
-  el('h3', {}, trigger ? ['Against ', term(trigger)] : 'Against any answer'),
-  el('ol', {}, ones.map(one => el('li', {}, el('strong', {}, term(one.counter)),
-    el('span', { class: 'soft' }, ` ${[one.side === 'either' || one.side === 'none' ? '' : one.side, listed(one.timing.map(when => TIMINGS[when] ?? when), 'or')].filter(Boolean).join(', ')}`),
-    one.because ? el('div', {}, one.because) : null,
-    one.requires.length ? el('div', { class: 'small' }, el('span', { class: 'soft' }, 'Needs first: '), commas(one.requires.map(term))) : null,
-    one.seen?.reps ? el('div', { class: 'small' }, el('span', { class: 'soft' }, 'On your film: '), `${one.seen.reps} times, ${one.seen.won} won`) : null)))));
+export const counterList = counters => byTrigger(counters).map(({ trigger, counters: ones }) => {
+  const reasons = new Set(ones.map(one => one.because).filter(Boolean));
+  return el('div', { class: 'pairing' },
+    el('h3', {}, trigger ? ['Against ', term(trigger)] : 'Against any answer'),
+    reasons.size === 1 ? el('p', {}, [...reasons][0]) : null,
+    el('ol', {}, ones.map(one => counter(one, reasons.size > 1))));
+});
+
+function counter(one, withReason) {
+  const how = [one.side === 'either' || one.side === 'none' ? '' : one.side, listed(one.timing.map(when => TIMINGS[when] ?? when), 'or')].filter(Boolean).join(', ');
+  return el('li', {}, el('strong', {}, term(one.counter)), el('span', { class: 'soft' }, ` ${how}`),
+    one.seen?.reps ? el('span', { class: 'seen' }, ` on your film ${one.seen.reps === 1 ? 'once' : `${one.seen.reps} times`}, ${one.seen.won} won`) : null,
+    withReason && one.because ? el('div', {}, one.because) : null,
+    one.requires.length ? el('div', { class: 'small' }, el('span', { class: 'soft' }, 'Needs first: '), commas(one.requires.map(term))) : null);
+}
 
 /** Where a move is taught as the counter. */
 export const pairedList = pairs => el('ul', { class: 'bare' }, pairs.map(pair => el('li', {},

@@ -21,7 +21,7 @@ export async function mount(page, context) {
   context.title(capital(one.label));
   const isFinding = book.has(slug);
   const [front, ladder, shows] = await Promise.all([
-    drawing(`${home}/front.svg`, { caption: `Where ${one.label} lines up`, signal }),
+    hasSpot(one) ? drawing(`${home}/front.svg`, { caption: `Where ${one.label} lines up`, signal }) : null,
     teach?.ladder?.length > 1 ? drawing(`${home}/ladder.svg`, { caption: `What ${one.label} needs`, table: ladderTable(teach.ladder), signal }) : null,
     isFinding ? read('/api/board', { finding: slug }, { signal }) : null]);
   const parts = one.parts ?? [];
@@ -41,6 +41,9 @@ export async function mount(page, context) {
     el('p', { class: 'small soft controls' }, el('a', { href: path('id', slug), 'data-plain': true }, 'As Turtle or JSON-LD'), ' · ', el('a', { href: `/?q=${encodeURIComponent(`reps with ${one.label}`)}` }, 'Ask for its reps')),
   ].filter(Boolean));
 }
+
+/** Whether it lies somewhere along the line, or is used from somewhere there. */
+const hasSpot = one => ['Alignment', 'Position'].some(kind => one.kinds?.includes(kind)) || one.relations?.some(({ relation }) => relation === 'from' || relation === 'atPosition');
 
 function head(one, finding) {
   const also = one.altLabels ?? one.also ?? [];
@@ -68,7 +71,8 @@ function warned(one, parts) {
 
 function section(title, said, evidence = null, summary = '') {
   if (!said && !evidence) return null;
-  return claim({ claim: said ? [el('h2', {}, title), said] : el('h2', {}, summary || title), evidence: evidence && [el('h3', {}, summary), evidence], summary });
+  if (!said) return claim({ claim: [el('h2', {}, summary || title), evidence], evidence: null });
+  return claim({ claim: [el('h2', {}, title), said], evidence: evidence && [el('h3', {}, summary), evidence], summary });
 }
 
 const lesson = (parts, notes) => el('dl', { class: 'lesson' }, parts.filter(part => part.part !== 'caution').map(part => el('div', {}, el('dt', {}, capital(part.title)),

@@ -62,12 +62,8 @@ final class AssessCommand implements Callable<Integer> {
             description = "assess this film log and keep nothing; may repeat, the first evaluator counts")
     private List<Path> logs = List.of();
 
-    @Option(
-            names = "--format",
-            paramLabel = "text|json",
-            defaultValue = "text",
-            description = "for people or for programs")
-    private Format format = Format.TEXT;
+    @Mixin
+    private FormatOption format = new FormatOption();
 
     @Option(names = "--all", description = "spell out every finding, and list every rep")
     private boolean all;
@@ -142,7 +138,7 @@ final class AssessCommand implements Callable<Integer> {
     }
 
     private void print(Book book, List<Assessment> assessments) {
-        if (format == Format.JSON) {
+        if (format.isJson()) {
             out().print(Json.text(assessments.stream().map(AssessAnswer::of).toList()));
             return;
         }

@@ -22,6 +22,7 @@ import picocli.CommandLine.Spec;
             "  rushlight assess \"Jory Penwick\"          what he is, what he lacks, how sure, which reps",
             "  rushlight assess --log my-log.csv        the same, without keeping anything",
             "  rushlight counters bull-rush --when \"sits down\"",
+            "  rushlight technique wrong-arm            one page of the book",
             "",
             "Exit codes: 0 done, 1 the input has errors, 2 wrong use, 3 something broke.",
             "Tab completion for bash and zsh: source <(rushlight generate-completion)"
@@ -31,6 +32,9 @@ import picocli.CommandLine.Spec;
             ImportCommand.class,
             AssessCommand.class,
             CountersCommand.class,
+            TechniqueCommand.class,
+            AnswersCommand.class,
+            TeachCommand.class,
             CheckCommand.class,
             ExportCommand.class,
             ReindexCommand.class,
@@ -44,6 +48,7 @@ final class RushlightCommand implements Runnable {
     @Override
     public void run() {
         throw new CommandLine.ParameterException(
-                spec.commandLine(), "Say what to do: demo, import, assess, counters, check or export.");
+                spec.commandLine(),
+                "Say what to do: demo, import, assess, counters, technique, answers," + " teach, check or export.");
     }
 }

@@ -45,6 +45,19 @@ public final class Facts {
         return subjects;
     }
 
+    /** The concepts that lead to an object by a property of the schema: the property read backwards. Sorted slugs. */
+    public List<String> slugsTo(String property, Node object) {
+        return graph
+                .find(Node.ANY, Rl.term(property), object)
+                .mapWith(Triple::getSubject)
+                .filterKeep(Rl::isConcept)
+                .mapWith(Rl::slug)
+                .toList()
+                .stream()
+                .sorted()
+                .toList();
+    }
+
     /** The classes of the schema that a subject has, by local name. */
     public Set<String> classes(Node subject) {
         Set<String> names = new TreeSet<>();

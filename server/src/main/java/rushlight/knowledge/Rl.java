@@ -14,6 +14,9 @@ public final class Rl {
     /** Situations and other shapes. */
     public static final String SHAPE = "https://rushlight.example/shape/";
 
+    /** The slug of the source, and the support level, of what the trade takes for granted. */
+    public static final String COMMON_PRACTICE = "common-practice";
+
     private Rl() {}
 
     /** The property or class with this local name. */

@@ -3,7 +3,12 @@ package rushlight.web;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
+import java.util.function.Predicate;
+import rushlight.archive.Book;
+import rushlight.knowledge.Counters;
 import rushlight.knowledge.Pairing;
+import rushlight.knowledge.Relations;
 import rushlight.knowledge.Taxonomy;
 
 /**
@@ -11,9 +16,16 @@ import rushlight.knowledge.Taxonomy;
  *
  * @param move slug of the move, absent where any was meant
  * @param when slug of the blocker's answer, absent where any was meant
+ * @param from slug of where he lines up, absent where any place was meant
  * @param counters best first
+ * @param leftOut slugs of counters that are not used from there, in the order they would have stood
  */
-public record CountersAnswer(Optional<String> move, Optional<String> when, List<Entry> counters) {
+public record CountersAnswer(
+        Optional<String> move,
+        Optional<String> when,
+        Optional<String> from,
+        List<Entry> counters,
+        List<String> leftOut) {
     /**
      * One counter.
      *
@@ -47,6 +59,43 @@ public record CountersAnswer(Optional<String> move, Optional<String> when, List<
      * @param won how many of them he won
      */
     public record Seen(int reps, int won) {}
+
+    /**
+     * What the book teaches off a move, against an answer, or both.
+     *
+     * @param from where he lines up: a counter the book uses from other places only is left out
+     * @param film what film shows of a pairing, absent where there is no film
+     */
+    public static CountersAnswer of(
+            Book book,
+            Optional<String> move,
+            Optional<String> when,
+            Optional<String> from,
+            Function<Pairing, Optional<Seen>> film) {
+        Taxonomy taxonomy = book.taxonomy();
+        Relations relations = new Relations(book.ontology());
+        List<Pairing> pairings = new Counters(taxonomy).of(move, when);
+        Predicate<Pairing> fromThere = pairing -> {
+            List<String> places = relations.from(pairing.counter(), "from");
+            return from.isEmpty()
+                    || places.isEmpty()
+                    || places.stream()
+                            .anyMatch(place -> taxonomy.isA(place, from.get()) || taxonomy.isA(from.get(), place));
+        };
+        return new CountersAnswer(
+                move,
+                when,
+                from,
+                pairings.stream()
+                        .filter(fromThere)
+                        .map(pairing -> entry(pairing, taxonomy, film.apply(pairing)))
+                        .toList(),
+                pairings.stream()
+                        .filter(fromThere.negate())
+                        .map(Pairing::counter)
+                        .distinct()
+                        .toList());
+    }
 
     /** One entry of the book. */
     public static Entry entry(Pairing pairing, Taxonomy taxonomy, Optional<Seen> seen) {

@@ -63,9 +63,43 @@ public final class Vocabulary {
         return slug != null ? slug : byKey.getOrDefault(LabelKey.of(text), NONE);
     }
 
+    /**
+     * The concept a text names by some of its words: a label has them all, and every other concept with such a label is
+     * narrower. None where that is not one concept.
+     */
+    public Meaning partly(String text, Taxonomy taxonomy) {
+        List<String> words = words(text);
+        List<String> found = new ArrayList<>();
+        for (String slug : new TreeSet<>(bySlug.keySet())) {
+            boolean has = taxonomy.concept(slug).stream()
+                    .flatMap(Vocabulary::shownLabels)
+                    .anyMatch(label -> words(label).containsAll(words));
+            if (has) {
+                found.add(slug);
+            }
+        }
+        return found.stream()
+                .filter(slug -> found.stream().allMatch(other -> taxonomy.isA(other, slug)))
+                .findFirst()
+                .<Meaning>map(Meaning.One::new)
+                .orElse(NONE);
+    }
+
+    private static List<String> words(String text) {
+        return List.of(LabelKey.of(text).split(" ", -1));
+    }
+
     /** The labels nearest to a text that names nothing, the nearest first, each of another concept. */
     public List<String> nearest(String text, int most) {
         return nearest.to(text, most);
+    }
+
+    /** What a person can type to name this concept and no other: its label where that is clear, else another, else the slug. */
+    public String typed(Concept concept) {
+        return shownLabels(concept)
+                .filter(label -> byKey.get(LabelKey.of(label)) instanceof Meaning.One)
+                .findFirst()
+                .orElse(concept.slug());
     }
 
     private NearestLabels nearest(Collection<Concept> concepts) {

@@ -3,6 +3,7 @@ package rushlight.archive;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import rushlight.ask.Asker;
 import rushlight.film.Log;
 import rushlight.film.RepFacts;
 import rushlight.findings.Assessment;
@@ -23,6 +24,7 @@ public final class Book {
     private final Situations situations;
     private final RepRules rules;
     private final Assessor assessor;
+    private final Asker asker;
 
     private Book(Ontology ontology) {
         this.ontology = ontology;
@@ -30,6 +32,7 @@ public final class Book {
         this.situations = Situations.of(ontology, taxonomy);
         this.rules = RepRules.of(ontology, taxonomy);
         this.assessor = Assessor.of(ontology, taxonomy, situations);
+        this.asker = Asker.of(ontology, taxonomy, situations, assessor);
     }
 
     /** The book as shipped. */
@@ -61,6 +64,16 @@ public final class Book {
     /** The rules that classify a rep. */
     public RepRules rules() {
         return rules;
+    }
+
+    /** What holds the findings against a tape. */
+    public Assessor assessor() {
+        return assessor;
+    }
+
+    /** What answers a question that was read. */
+    public Asker asker() {
+        return asker;
     }
 
     /** What of it can be looked up: every concept, drills and findings among them. */

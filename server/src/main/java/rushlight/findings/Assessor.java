@@ -80,6 +80,27 @@ public final class Assessor {
                 concluded.likelyDuties());
     }
 
+    /**
+     * Some findings held against a tape, without all the others: the same as {@link #assess} says of them, but for what they
+     * have to do with each other.
+     */
+    public List<Judged> judge(Tape tape, Set<String> slugs) {
+        List<Finding> wanted = slugs.stream()
+                .sorted()
+                .flatMap(slug -> book.finding(slug).stream())
+                .toList();
+        if (!wanted.stream().allMatch(finding -> finding.counting().scope().isPresent())) {
+            return assess(tape).findings().stream()
+                    .filter(one -> slugs.contains(one.finding().slug()))
+                    .toList();
+        }
+        Counts counts = new Counts(tape, book.conventions());
+        return wanted.stream()
+                .map(finding ->
+                        judge(finding, counts, finding.counting().scope().orElseThrow()))
+                .toList();
+    }
+
     private Judged judge(Finding finding, Counts counts, Counting.Scope scope) {
         Sample certain = counts.certain(scope);
         Measuring.Measured measured = measure(finding, counts, certain);

@@ -3,6 +3,7 @@ package rushlight.findings;
 import java.util.List;
 import rushlight.situation.Sighting;
 import rushlight.situation.Tape;
+import rushlight.situation.TapedGame;
 
 /** The reps behind a count. They are looked up only when someone asks. */
 public final class Evidence {
@@ -18,15 +19,25 @@ public final class Evidence {
      * One rep behind a count.
      *
      * @param sighting where it is found
+     * @param game id of the game
      * @param event whether it happened, or could have
      */
-    public record Rep(Sighting sighting, boolean event) {}
+    public record Rep(Sighting sighting, String game, boolean event) {}
 
     /** The opportunities in the order of the tape. */
     public List<Rep> reps() {
         return sample.opportunities().stream()
-                .mapToObj(rep -> new Rep(tape.sighting(rep), sample.events().get(rep)))
+                .mapToObj(rep ->
+                        new Rep(tape.sighting(rep), game(rep), sample.events().get(rep)))
                 .toList();
+    }
+
+    private String game(int rep) {
+        return tape.games().stream()
+                .filter(game -> game.reps().get(rep))
+                .map(TapedGame::id)
+                .findFirst()
+                .orElse("");
     }
 
     Sample sample() {

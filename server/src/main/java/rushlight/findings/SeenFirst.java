@@ -46,6 +46,13 @@ final class SeenFirst {
         return with(opportunity, columns);
     }
 
+    /** The reps that are like this, asked for only where it was looked for what they must not be. */
+    Situation excluding(Situation reps) {
+        Set<String> columns = new TreeSet<>();
+        addTo(columns, reps.readsAbsent());
+        return with(reps, columns);
+    }
+
     /** The reps that may have been an opportunity, asked for only where the event could be seen. */
     Situation perhaps(Situation perhaps, Situation event) {
         Set<String> columns = new TreeSet<>();

@@ -89,6 +89,7 @@ final class Documents {
         document.add(new NumericDocValuesField(Fields.PLACE, place));
         document.add(keyword(Fields.GAME, log.game().id()));
         document.add(keyword(Fields.OPPONENT, log.game().opponent()));
+        document.add(keyword(Fields.LEVEL, log.game().level()));
         reading.one("note").ifPresent(note -> document.add(new TextField(Fields.NOTE, note, Field.Store.NO)));
         for (Facet facet : counted.all()) {
             String name = facet.name();

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Consumer;
+import java.util.function.IntUnaryOperator;
 import org.apache.lucene.index.DocValues;
 import org.apache.lucene.index.LeafReaderContext;
 import org.apache.lucene.index.ReaderUtil;
@@ -16,6 +17,9 @@ import org.apache.lucene.search.IndexSearcher;
 
 /** Counts reps by the values of one facet. */
 final class FacetCount {
+    /** One value of one group, within one segment of the index. */
+    private record Key(int group, long ordinal) {}
+
     private final List<LeafReaderContext> leaves;
     private final String field;
 
@@ -26,8 +30,21 @@ final class FacetCount {
 
     /** The values of the reps that {@code reps} hands over, in the order of their documents. */
     SortedMap<String, Count> of(Consumer<Footage.Each> reps) {
+        return counted(document -> 0, reps).getOrDefault(0, new TreeMap<>());
+    }
+
+    /** The same for each prospect, by his id. */
+    SortedMap<String, SortedMap<String, Count>> ofEach(Owners owners, Consumer<Footage.Each> reps) {
+        SortedMap<String, SortedMap<String, Count>> byProspect = new TreeMap<>();
+        counted(owners::of, reps)
+                .forEach((owner, counts) ->
+                        byProspect.put(owners.all().get(owner).prospect().id(), counts));
+        return byProspect;
+    }
+
+    private Map<Integer, SortedMap<String, Count>> counted(IntUnaryOperator groups, Consumer<Footage.Each> reps) {
         List<SortedSetDocValues> values = new ArrayList<>();
-        List<Map<Long, int[]>> byLeaf = new ArrayList<>();
+        List<Map<Key, int[]>> byLeaf = new ArrayList<>();
         try {
             for (LeafReaderContext leaf : leaves) {
                 values.add(DocValues.getSortedSet(leaf.reader(), field));
@@ -38,7 +55,8 @@ final class FacetCount {
                 SortedSetDocValues its = values.get(leaf);
                 if (its.advanceExact(document - leaves.get(leaf).docBase)) {
                     for (int i = 0; i < its.docValueCount(); i++) {
-                        int[] count = byLeaf.get(leaf).computeIfAbsent(its.nextOrd(), ordinal -> new int[2]);
+                        Key key = new Key(groups.applyAsInt(document), its.nextOrd());
+                        int[] count = byLeaf.get(leaf).computeIfAbsent(key, k -> new int[2]);
                         count[0]++;
                         count[1] += happened ? 1 : 0;
                     }
@@ -50,16 +68,18 @@ final class FacetCount {
         }
     }
 
-    private static SortedMap<String, Count> named(List<SortedSetDocValues> values, List<Map<Long, int[]>> byLeaf)
-            throws IOException {
-        SortedMap<String, Count> counts = new TreeMap<>();
+    private static Map<Integer, SortedMap<String, Count>> named(
+            List<SortedSetDocValues> values, List<Map<Key, int[]>> byLeaf) throws IOException {
+        Map<Integer, SortedMap<String, Count>> groups = new HashMap<>();
         for (int leaf = 0; leaf < byLeaf.size(); leaf++) {
-            for (Map.Entry<Long, int[]> one : byLeaf.get(leaf).entrySet()) {
-                String value = values.get(leaf).lookupOrd(one.getKey()).utf8ToString();
+            for (Map.Entry<Key, int[]> one : byLeaf.get(leaf).entrySet()) {
+                String value =
+                        values.get(leaf).lookupOrd(one.getKey().ordinal()).utf8ToString();
                 Count more = new Count(one.getValue()[0], one.getValue()[1]);
-                counts.merge(value, more, Count::plus);
+                groups.computeIfAbsent(one.getKey().group(), group -> new TreeMap<>())
+                        .merge(value, more, Count::plus);
             }
         }
-        return counts;
+        return groups;
     }
 }

@@ -19,10 +19,11 @@ final class Fields {
 
     static final String BY_LOG = "by-log";
 
-    /** Id of the game of a reading, and the other team as written. */
+    /** Id of the game of a reading; the other team and the level of play, as written. */
     static final String GAME = "game";
 
     static final String OPPONENT = "opponent";
+    static final String LEVEL = "level";
 
     /** The evaluator's note on a rep, as text. */
     static final String NOTE = "note";

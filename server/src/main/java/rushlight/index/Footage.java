@@ -3,10 +3,13 @@ package rushlight.index;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import org.apache.lucene.index.LeafReaderContext;
 import org.apache.lucene.search.DocIdSetIterator;
@@ -14,9 +17,11 @@ import org.apache.lucene.search.IndexSearcher;
 import org.apache.lucene.search.MatchAllDocsQuery;
 import org.apache.lucene.search.Weight;
 import org.jspecify.annotations.Nullable;
+import rushlight.film.Game;
 import rushlight.film.Prospect;
 import rushlight.situation.Situation;
 import rushlight.situation.Tape;
+import rushlight.situation.Tapes;
 
 /** All film of one state of the index, one reading a rep. Good until the question it was handed to is answered. */
 public final class Footage {
@@ -26,6 +31,7 @@ public final class Footage {
     private final Shelf shelf;
     private final Conditions shared;
     private final AtomicInteger looked = new AtomicInteger();
+    private final Map<Class<?>, Object> kept = new ConcurrentHashMap<>();
     private @Nullable Owners owners;
 
     Footage(IndexSearcher searcher, List<String> evaluators) {
@@ -110,6 +116,38 @@ public final class Footage {
     /** How many reps of a part of the film have each value of a facet as it was tagged, and how many of those the event. */
     public SortedMap<String, Count> values(String facet, Situation opportunity, Situation event, Slice slice) {
         return new FacetCount(searcher, facet).of(counting -> walk(opportunity, event, slice, counting));
+    }
+
+    /** The same for each prospect, by his id. */
+    public SortedMap<String, SortedMap<String, Count>> valuesOfEach(
+            String facet, Situation opportunity, Situation event, Slice slice) {
+        return new FacetCount(searcher, facet).ofEach(owners(), counting -> walk(opportunity, event, slice, counting));
+    }
+
+    /** Every game of which there is film, in the order they were played. */
+    public List<Game> games() {
+        return owners().all().stream()
+                .flatMap(played -> played.games().stream())
+                .map(Shelf.PlayedGame::game)
+                .distinct()
+                .sorted(Tapes.ORDER_OF_PLAY)
+                .toList();
+    }
+
+    /**
+     * Something that depends on this state of the film alone: worked out when it is first asked for and kept as long as
+     * the film stays as it is.
+     *
+     * @param type what it is, its name at the same time
+     */
+    public <T> T once(Class<T> type, Function<Footage, T> work) {
+        Object known = kept.get(type);
+        if (known == null) {
+            T made = work.apply(this);
+            Object first = kept.putIfAbsent(type, made);
+            known = first == null ? made : first;
+        }
+        return type.cast(known);
     }
 
     /** Pages, prospects and notes by their words. */

@@ -11,7 +11,7 @@ import java.util.Optional;
  */
 public record IndexState(long revision, String fingerprint) {
     /** Raised whenever documents are laid out in another way: an index of another format counts as none. */
-    static final String FORMAT = "2";
+    static final String FORMAT = "3";
 
     static Optional<IndexState> read(Map<String, String> commitData) {
         String revision = commitData.get("revision");

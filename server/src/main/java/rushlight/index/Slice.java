@@ -20,25 +20,33 @@ import org.apache.lucene.util.BytesRef;
  * @param prospects ids of prospects
  * @param games ids of games
  * @param opponents other teams, as written
+ * @param levels levels of play, as written
  * @param notes words that the note on a rep has, one after the other
  */
-public record Slice(Set<String> prospects, Set<String> games, Set<String> opponents, Optional<String> notes) {
+public record Slice(
+        Set<String> prospects, Set<String> games, Set<String> opponents, Set<String> levels, Optional<String> notes) {
     private static final Query READINGS = new TermQuery(new Term(Fields.KIND, Fields.REP));
 
     public Slice {
         prospects = Set.copyOf(prospects);
         games = Set.copyOf(games);
         opponents = Set.copyOf(opponents);
+        levels = Set.copyOf(levels);
     }
 
     /** All film. */
     public static Slice everything() {
-        return new Slice(Set.of(), Set.of(), Set.of(), Optional.empty());
+        return new Slice(Set.of(), Set.of(), Set.of(), Set.of(), Optional.empty());
     }
 
     /** All film of these prospects. */
     public static Slice of(Collection<String> prospects) {
-        return new Slice(Set.copyOf(prospects), Set.of(), Set.of(), Optional.empty());
+        return new Slice(Set.copyOf(prospects), Set.of(), Set.of(), Set.of(), Optional.empty());
+    }
+
+    /** This part, of these prospects alone. */
+    public Slice only(Collection<String> some) {
+        return new Slice(Set.copyOf(some), games, opponents, levels, notes);
     }
 
     /** The readings of this part that the inner query finds. */
@@ -47,6 +55,7 @@ public record Slice(Set<String> prospects, Set<String> games, Set<String> oppone
         add(parts, Fields.PROSPECT, prospects);
         add(parts, Fields.GAME, games);
         add(parts, Fields.OPPONENT, opponents);
+        add(parts, Fields.LEVEL, levels);
         notes.map(TextQuery::phraseOfANote).ifPresent(parts::add);
         if (parts.isEmpty()) {
             return inner;

@@ -11,6 +11,7 @@ import rushlight.findings.Evidence;
 import rushlight.findings.Judged;
 import rushlight.findings.Outcome;
 import rushlight.findings.Primary;
+import rushlight.situation.Sighting;
 
 /**
  * What film says about one prospect, as programs read it. Slugs, not labels, are the keys.
@@ -163,12 +164,16 @@ public record AssessAnswer(
     }
 
     private static Rep rep(Evidence.Rep rep) {
-        var at = rep.sighting();
+        Sighting at = rep.sighting();
+        return new Rep(at.rep(), at.game(), rep.event(), seconds(at));
+    }
+
+    /** Where a rep lies on film; empty where no film or no start was told. */
+    static Optional<Seconds> seconds(Sighting at) {
         OptionalDouble start = seconds(at.start());
-        Optional<Seconds> seconds = start.isEmpty()
+        return start.isEmpty()
                 ? Optional.empty()
                 : at.video().map(video -> new Seconds(video, start.getAsDouble(), seconds(at.end())));
-        return new Rep(at.rep(), at.game(), rep.event(), seconds);
     }
 
     private static OptionalDouble seconds(Optional<String> written) {

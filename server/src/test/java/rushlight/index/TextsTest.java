@@ -99,10 +99,11 @@ class TextsTest {
         assertThat(counts(f -> f.counts(ANY, ANY)).keySet()).containsExactly("p1", "p2", "p3");
         assertThat(counts(f -> f.counts(ANY, ANY, Slice.of(List.of("p2", "p3")))))
                 .containsOnlyKeys("p2", "p3");
-        assertThat(counts(f -> f.counts(ANY, ANY, new Slice(Set.of(), Set.of(), Set.of(), Optional.of("feet quits")))))
+        assertThat(counts(f -> f.counts(
+                        ANY, ANY, new Slice(Set.of(), Set.of(), Set.of(), Set.of(), Optional.of("feet quits")))))
                 .containsOnlyKeys("p1");
-        assertThat(counts(f ->
-                        f.counts(ANY, ANY, new Slice(Set.of(), Set.of("no-such-game"), Set.of(), Optional.empty()))))
+        assertThat(counts(f -> f.counts(
+                        ANY, ANY, new Slice(Set.of(), Set.of("no-such-game"), Set.of(), Set.of(), Optional.empty()))))
                 .isEmpty();
     }
 

@@ -1,0 +1,94 @@
+package rushlight.ask;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import rushlight.findings.Countable;
+import rushlight.index.Count;
+import rushlight.index.Footage;
+import rushlight.index.Slice;
+import rushlight.knowledge.Counters;
+import rushlight.knowledge.Pairing;
+import rushlight.knowledge.Taxonomy;
+import rushlight.situation.Situation;
+
+/** What the book teaches off a move and against an answer: every timing is listed, what works within the rep first. */
+final class CounterAnswers {
+    private final Taxonomy taxonomy;
+    private final Counters counters;
+    private final Countable countable;
+    private final Counted counted;
+
+    CounterAnswers(Taxonomy taxonomy, Countable countable, Counted counted) {
+        this.taxonomy = taxonomy;
+        this.counters = new Counters(taxonomy);
+        this.countable = countable;
+        this.counted = counted;
+    }
+
+    Answers.Listed of(Scene scene) {
+        List<Optional<String>> moves = open(scene.asked().about(Filter.Relation.MOVE));
+        List<Optional<String>> triggers = open(scene.asked().about(Filter.Relation.TRIGGER));
+        Map<String, Answer.Counter> all = new LinkedHashMap<>();
+        for (Optional<String> move : moves) {
+            for (Optional<String> trigger : triggers) {
+                for (Pairing pairing : taught(move, trigger)) {
+                    String once = pairing.counter() + " " + pairing.trigger().orElse("");
+                    all.computeIfAbsent(once, o -> answer(scene, pairing, move, trigger, all.size()));
+                }
+            }
+        }
+        if (all.isEmpty()) {
+            return Answers.Listed.nothing("The book has no counter" + said(" off the ", moves)
+                    + said(" when the blocker shows ", triggers) + ".");
+        }
+        List<Answer.Counter> top = scene.top(new ArrayList<>(all.values()));
+        return Answers.Listed.of(top.size(), scene.window().of(top));
+    }
+
+    private List<Pairing> taught(Optional<String> move, Optional<String> trigger) {
+        return move.isEmpty() && trigger.isEmpty() ? List.of() : counters.of(move, trigger);
+    }
+
+    private static List<Optional<String>> open(List<String> slugs) {
+        return slugs.isEmpty()
+                ? List.of(Optional.empty())
+                : slugs.stream().map(Optional::of).toList();
+    }
+
+    private String said(String before, List<Optional<String>> terms) {
+        String labels =
+                terms.stream().flatMap(Optional::stream).map(taxonomy::label).collect(Collectors.joining(" or "));
+        return labels.isEmpty() ? "" : before + labels;
+    }
+
+    private Answer.Counter answer(
+            Scene scene, Pairing pairing, Optional<String> move, Optional<String> trigger, int before) {
+        Optional<String> shown = pairing.trigger().or(() -> trigger);
+        Answer.Count seen = counted.of(seen(scene.footage(), scene.slice(), move, shown, pairing.counter()));
+        return new Answer.Counter(
+                pairing.id(),
+                taxonomy.label(pairing.counter()),
+                1.0 / (1 + before),
+                pairing.because(),
+                pairing,
+                pairing.trigger().map(taxonomy::label).orElse(""),
+                taxonomy.requires(pairing.counter()),
+                seen.rate().opportunities() == 0 ? Optional.empty() : Optional.of(seen));
+    }
+
+    /** The reps on which he opened with the move, the blocker showed the answer and the counter came; events are won. */
+    private Count seen(Footage footage, Slice slice, Optional<String> move, Optional<String> answer, String counter) {
+        List<Situation> parts = new ArrayList<>(List.of(countable.anyRep(), Situation.has("move", counter)));
+        move.ifPresent(slug -> parts.add(Situation.has(countable.primaryFacet(), slug)));
+        answer.ifPresent(slug -> {
+            parts.add(Situation.has("behavior", slug));
+            parts.add(Situation.has("repClass", "paired-counter"));
+        });
+        return footage.counts(Situation.all(parts), Situation.has("outcome", "won"), slice).values().stream()
+                .reduce(new Count(0, 0), Count::plus);
+    }
+}

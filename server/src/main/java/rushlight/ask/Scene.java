@@ -1,0 +1,68 @@
+package rushlight.ask;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import rushlight.index.Footage;
+import rushlight.index.Slice;
+
+/**
+ * A question with the film it is asked of.
+ *
+ * @param footage the film
+ * @param asked how the question was read
+ * @param window which answers are listed
+ */
+record Scene(Footage footage, Asked asked, Answers.Window window) {
+    /** The part of the film the question keeps to. */
+    Slice slice() {
+        return new Slice(
+                Set.copyOf(prospects()),
+                set(asked.filters(Filter.Games.class).stream()
+                        .map(Filter.Games::ids)
+                        .toList()),
+                set(asked.filters(Filter.Opponents.class).stream()
+                        .map(Filter.Opponents::names)
+                        .toList()),
+                set(asked.filters(Filter.Levels.class).stream()
+                        .map(Filter.Levels::names)
+                        .toList()),
+                asked.filter(Filter.Note.class).map(Filter.Note::words));
+    }
+
+    /** The part of the film the question keeps to, whoever is named. */
+    Slice everybody() {
+        return slice().only(List.of());
+    }
+
+    /** The players who are named. */
+    List<String> prospects() {
+        return asked.filter(Filter.Prospects.class).map(Filter.Prospects::ids).orElse(List.of());
+    }
+
+    Filter.Direction direction() {
+        return asked.filter(Filter.Order.class).map(Filter.Order::direction).orElse(Filter.Direction.MOST);
+    }
+
+    /** Those of a ranked list that the question wants to see at all. */
+    <T> List<T> top(List<T> ranked) {
+        Optional<Integer> top = asked.filter(Filter.Top.class).map(Filter.Top::number);
+        return ranked.subList(0, Math.min(ranked.size(), top.orElse(ranked.size())));
+    }
+
+    /** Whether a count has as many as the question wants. */
+    boolean enough(Answer.Count count) {
+        return asked.filters(Filter.AtLeast.class).stream()
+                .allMatch(least -> least.number()
+                        <= (least.counted() == Filter.Counted.EVENTS
+                                ? count.rate().events()
+                                : count.rate().opportunities()));
+    }
+
+    private static Set<String> set(List<List<String>> lists) {
+        Set<String> all = new HashSet<>();
+        lists.forEach(all::addAll);
+        return all;
+    }
+}

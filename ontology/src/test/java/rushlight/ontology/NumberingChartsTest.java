@@ -61,18 +61,14 @@ class NumberingChartsTest {
                         SELECT ?spot WHERE {
                           ?a rl:number "NUMBER" ; rl:atPosition ?spot ; rl:numberingSystem/rl:systemName "ONE" .
                           FILTER NOT EXISTS { ?b rl:number "NUMBER" ; rl:atPosition ?spot ;
-                            rl:numberingSystem/rl:systemName "OTHER" } }""".replace("NUMBER", number)
-                        .replace("ONE", one)
-                        .replace("OTHER", other))
-                .size()
-                + rows("""
+                            rl:numberingSystem/rl:systemName "OTHER" } }""".replace("NUMBER", number).replace("ONE", one).replace("OTHER", other))
+                                .size()
+                        + rows("""
                         SELECT ?spot WHERE {
                           ?a rl:number "NUMBER" ; rl:atPosition ?spot ; rl:numberingSystem/rl:systemName "OTHER" .
                           FILTER NOT EXISTS { ?b rl:number "NUMBER" ; rl:atPosition ?spot ;
-                            rl:numberingSystem/rl:systemName "ONE" } }""".replace("NUMBER", number)
-                        .replace("ONE", one)
-                        .replace("OTHER", other))
-                .size())
+                            rl:numberingSystem/rl:systemName "ONE" } }""".replace("NUMBER", number).replace("ONE", one).replace("OTHER", other))
+                                .size())
                 .isPositive();
     }
 
@@ -80,16 +76,14 @@ class NumberingChartsTest {
     void a_seven_with_no_system_stays_open() {
         assertThat(rows("""
                 SELECT ?spot WHERE { ?label rl:number "7" ; rl:atPosition ?spot
-                  FILTER NOT EXISTS { ?label rl:numberingSystem ?system } }"""))
-                .singleElement()
-                .asString()
-                .contains("ambiguous-tight-end-shade");
+                  FILTER NOT EXISTS { ?label rl:numberingSystem ?system } }""")).singleElement().asString().contains("ambiguous-tight-end-shade");
     }
 
     /** Source: an encyclopedia page has the 9 a couple of feet outside everybody, which other staffs call an 8 or a wide 9. */
     @Test
     void the_conflicts_of_the_charts_are_told_where_a_reader_meets_them() {
-        for (String term : List.of("technique-1", "technique-4i", "technique-6", "technique-7", "technique-9", "wide-9")) {
+        for (String term :
+                List.of("technique-1", "technique-4i", "technique-6", "technique-7", "technique-9", "wide-9")) {
             assertThat(rows("SELECT ?told WHERE { ?told rl:about kb:" + term + " ; rl:part rl:howToTell }"))
                     .as(term)
                     .isNotEmpty();

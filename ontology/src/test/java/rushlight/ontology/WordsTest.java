@@ -76,8 +76,7 @@ class WordsTest {
                             SELECT ?text WHERE {
                               { ?told rl:about kb:TERM ; rl:part rl:howToTell ; rl:text ?text } UNION
                               { kb:TERM skos:scopeNote ?text }
-                              FILTER CONTAINS(LCASE(?text), LCASE("WORD")) }""".replace("TERM", term)
-                            .replace("WORD", word)))
+                              FILTER CONTAINS(LCASE(?text), LCASE("WORD")) }""".replace("TERM", term).replace("WORD", word)))
                     .as(word + " as " + term)
                     .isNotEmpty();
         }
@@ -87,8 +86,7 @@ class WordsTest {
     void a_scope_note_is_a_sentence() {
         assertThat(rows("""
                         SELECT ?note WHERE { ?term skos:scopeNote ?note
-                          FILTER (!REGEX(?note, "^[\\"A-Z0-9].*[.?!\\"]$") || REGEX(?note, "^\\"[^\\"]+\\": ")) }"""))
-                .isEmpty();
+                          FILTER (!REGEX(?note, "^[\\"A-Z0-9].*[.?!\\"]$") || REGEX(?note, "^\\"[^\\"]+\\": ")) }""")).isEmpty();
     }
 
     private List<String> rows(String query) {

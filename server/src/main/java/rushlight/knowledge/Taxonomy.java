@@ -16,6 +16,7 @@ import java.util.TreeSet;
 /** The concepts of the book with what lies above and below each, and the relations between them, as values. */
 public final class Taxonomy {
     private final Map<String, Concept> concepts;
+    private final Map<String, String> retired;
     private final Map<String, Set<String>> wider;
     private final Map<String, Set<String>> narrower;
     private final Map<String, List<Concept>> byClass;
@@ -27,6 +28,7 @@ public final class Taxonomy {
 
     private Taxonomy(TaxonomyReader reader) {
         this.concepts = reader.concepts();
+        this.retired = reader.retired();
         this.wider = closures(concepts);
         this.narrower = inverted(wider);
         this.byClass = byClass(concepts.values());
@@ -42,15 +44,19 @@ public final class Taxonomy {
         return new Taxonomy(new TaxonomyReader(ontology));
     }
 
-    /** The concept with this slug. */
+    /** The concept with this slug; for one that was retired, the concept in its place. */
     public Optional<Concept> concept(String slug) {
-        return Optional.ofNullable(concepts.get(slug));
+        return Optional.ofNullable(concepts.get(inUse(slug)));
+    }
+
+    /** The slug itself, or the slug of the concept that stands in its place since it was retired. */
+    public String inUse(String slug) {
+        return retired.getOrDefault(slug, slug);
     }
 
     /** The preferred label of a concept, or the text itself where it is no concept. */
     public String label(String slug) {
-        Concept concept = concepts.get(slug);
-        return concept == null ? slug : concept.label();
+        return concept(slug).map(Concept::label).orElse(slug);
     }
 
     /** The label as people read it: with a mark where the term is the user's own. */
@@ -68,15 +74,15 @@ public final class Taxonomy {
         return byClass.getOrDefault(name, List.of());
     }
 
-    /** The concept itself and everything wider; just itself where the book does not know it. */
+    /** The concept itself, or the one in its place, and everything wider; just itself where the book does not know it. */
     public Set<String> closure(String slug) {
-        Set<String> found = wider.get(slug);
+        Set<String> found = wider.get(inUse(slug));
         return found == null ? Set.of(slug) : found;
     }
 
     /** The concept itself and everything narrower. */
     public Set<String> narrower(String slug) {
-        Set<String> found = narrower.get(slug);
+        Set<String> found = narrower.get(inUse(slug));
         return found == null ? Set.of(slug) : found;
     }
 
@@ -87,7 +93,7 @@ public final class Taxonomy {
 
     /** What must be owned before this can be learned, one step back. */
     public List<String> requires(String slug) {
-        return requires.getOrDefault(slug, List.of());
+        return requires.getOrDefault(inUse(slug), List.of());
     }
 
     /** Every pairing of the book. */

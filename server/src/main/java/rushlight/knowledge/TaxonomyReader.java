@@ -1,5 +1,7 @@
 package rushlight.knowledge;
 
+import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -8,6 +10,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.apache.jena.graph.Node;
+import org.apache.jena.vocabulary.DCTerms;
 import org.apache.jena.vocabulary.RDFS;
 import org.apache.jena.vocabulary.SKOS;
 
@@ -19,6 +22,7 @@ final class TaxonomyReader {
     private static final Node DEFINITION = SKOS.definition.asNode();
     private static final Node BROADER = SKOS.broader.asNode();
     private static final Node COMMENT = RDFS.comment.asNode();
+    private static final Node REPLACED_BY = DCTerms.isReplacedBy.asNode();
 
     private final Facts facts;
     private final Ontology ontology;
@@ -28,23 +32,64 @@ final class TaxonomyReader {
         this.ontology = ontology;
     }
 
+    /** The concepts in use; what was said of a retired one is a hidden label of the concept in its place. */
     Map<String, Concept> concepts() {
+        Map<String, String> retired = retired();
+        Map<String, List<String>> inherited = new TreeMap<>();
+        retired.forEach((old, live) ->
+                inherited.computeIfAbsent(live, l -> new ArrayList<>()).addAll(everyLabel(old)));
         Map<String, Concept> result = new TreeMap<>();
         for (Node subject : facts.withProperty(PREF)) {
-            if (Rl.isConcept(subject)) {
-                result.put(Rl.slug(subject), concept(subject));
+            String slug = Rl.slug(subject);
+            if (Rl.isConcept(subject) && !retired.containsKey(slug)) {
+                result.put(slug, concept(subject, inherited.getOrDefault(slug, List.of())));
             }
         }
         return result;
     }
 
-    private Concept concept(Node subject) {
+    /** The concept that stands in the place of each retired one, at the end of the chain. */
+    Map<String, String> retired() {
+        Map<String, String> next = new TreeMap<>();
+        for (Node old : facts.withProperty(REPLACED_BY)) {
+            next.put(
+                    Rl.slug(old), Rl.slug(facts.all(old, REPLACED_BY).iterator().next()));
+        }
+        Map<String, String> last = new TreeMap<>();
+        for (String old : next.keySet()) {
+            Set<String> passed = new HashSet<>();
+            String at = old;
+            while (next.containsKey(at) && passed.add(at)) {
+                at = next.get(at);
+            }
+            if (!next.containsKey(at)) {
+                last.put(old, at);
+            }
+        }
+        return last;
+    }
+
+    private List<String> everyLabel(String slug) {
+        List<String> labels = new ArrayList<>(List.of(slug));
+        for (Node property : List.of(PREF, ALT, HIDDEN)) {
+            labels.addAll(facts.texts(Rl.concept(slug), property));
+        }
+        return labels;
+    }
+
+    private List<String> hidden(Node subject, List<String> inherited) {
+        List<String> labels = new ArrayList<>(facts.texts(subject, HIDDEN));
+        labels.addAll(inherited);
+        return labels.stream().distinct().toList();
+    }
+
+    private Concept concept(Node subject, List<String> inherited) {
         return new Concept(
                 Rl.slug(subject),
                 facts.classes(subject),
                 facts.texts(subject, PREF).stream().findFirst().orElse(Rl.slug(subject)),
                 facts.texts(subject, ALT),
-                facts.texts(subject, HIDDEN),
+                hidden(subject, inherited),
                 facts.texts(subject, Rl.term("needsContext")),
                 facts.texts(subject, DEFINITION).stream().findFirst().orElse(""),
                 facts.all(subject, BROADER).stream().map(Rl::slug).sorted().toList(),

@@ -27,6 +27,8 @@ class SpotsTest {
         "bend-the-corner, reduced-alignment, false",
         "cross-chop, technique-3, true",
         "cross-chop, technique-4i, false",
+        "chop-club, technique-4i, false",
+        "chop-club, wide-9, true",
         "bull-rush, technique-4i, true",
         "bull-rush, wide-9, true",
         "hump, technique-9, true",

@@ -61,11 +61,11 @@ const save = (name, question) => send('PUT', `/api/questions/${encodeURIComponen
 
 function answers(found, context) {
   const { reading } = found;
-  const list = el('div', { class: 'answers' }, found.answers.map((one, i) => answer(one, i + 1, found)));
+  const list = el('div', { class: 'answers' }, found.answers.map((one, i) => answer(one, i + 1)));
   const more = el('div', {});
   const grow = shown => show(more, shown < found.total ? el('button', { type: 'button', onclick: async () => {
     const next = await read('/api/ask', { q: found.question, limit: AT_ONCE, offset: shown });
-    list.append(...next.answers.map((one, i) => answer(one, shown + i + 1, found)));
+    list.append(...next.answers.map((one, i) => answer(one, shown + i + 1)));
     grow(shown + next.answers.length);
   } }, `More of ${found.total.toLocaleString('en-US')}`) : null);
   grow(found.answers.length);
@@ -76,7 +76,9 @@ function answers(found, context) {
       reading.unread.length ? el('p', { class: 'soft' }, 'Not read: ', reading.unread.map((word, i) => [i ? ', ' : '', el('q', {}, word.word ?? word)]), '.') : null,
       saveForm(found.question)),
     el('h2', { class: 'hidden-text' }, 'Answers'),
-    el('p', { class: 'total soft' }, total(found)),
+    el('p', { class: 'total soft' }, total(found), found.leftOut ? ` ${counted(found.leftOut, 'rep')} read with low confidence ${found.leftOut === 1 ? 'is' : 'are'} left out of the counts.` : ''),
+    found.tries?.length && !found.total ? el('div', {}, el('p', {}, 'Ask instead:'), el('ul', {}, found.tries.map(asked))) : null,
+    found.cautions?.length ? el('div', { class: 'caution' }, found.cautions.map(text => el('p', {}, text))) : null,
     list, more,
   ];
 }
@@ -86,8 +88,9 @@ const KINDS = {
   findings: ['finding', 'findings'], techniques: ['technique', 'techniques'], similar: ['player like him', 'players like him'], compare: ['row', 'rows'],
 };
 
-function total({ total: n, reading }) {
+function total({ total: n, reading, why }) {
   const [one, many] = KINDS[reading.find] ?? ['answer', 'answers'];
+  if (!n && why) return why;
   return n ? `${counted(n, one, many)}.` : `No ${many}. Leave out a chip, or ask in other words.`;
 }
 

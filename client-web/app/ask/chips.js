@@ -29,7 +29,7 @@ export function chips({ question, reading }, { open }) {
   return el('div', {}, list, editor);
 }
 
-const face = chip => [chip.role ? el('span', { class: 'role' }, chip.role.replaceAll('-', ' ')) : null, el('span', {}, chip.label)];
+const face = chip => [chip.role ? el('span', { class: 'role' }, chip.role.replaceAll('-', ' ')) : null, el('span', {}, chip.label), chip.guessed ? el('span', { class: 'role' }, 'spelling guessed') : null];
 
 function edit(chip, ask) {
   const { root, input } = combobox({

@@ -34,6 +34,7 @@ export function helped(text, caret, key) {
     const head = `${(before + (closed === after ? '' : ']')).trimEnd()} > `;
     return { text: head + closed.trimStart(), caret: head.length };
   }
+  if (key === ' ' && before.endsWith('> ')) return { text, caret };
   if (key === '[' && !after.startsWith(']')) return { text: `${before}[]${after}`, caret: caret + 1 };
   if (key === ']' && after.startsWith(']')) return { text, caret: caret + 1 };
   return null;

@@ -21,5 +21,6 @@ const typedKeys = keys => [...keys].reduce(({ text, caret }, key) => helped(text
 
 test('the hands are helped: blanks around >, both brackets', () => {
   assert.deepEqual(typedKeys('bull-rush>[sits-down>push-pull'), { text: 'bull-rush > [sits-down] > push-pull', caret: 35 });
+  assert.equal(typedKeys('bull-rush > [sits-down] > push-pull').text, 'bull-rush > [sits-down] > push-pull');
   assert.deepEqual(typedKeys('bull-rush>[sits-down]>push-pull').text, 'bull-rush > [sits-down] > push-pull');
 });

@@ -2,7 +2,7 @@
 import { columns } from '../wire/book.js';
 import { path, read } from '../wire/http.js';
 import { labelsReady } from '../wire/labels.js';
-import { choice, counted, el, field, scroller, show } from '../parts/elements.js';
+import { capital, choice, counted, el, field, show } from '../parts/elements.js';
 import { pageKeys } from '../shell/keys.js';
 import { cellField, word } from './cell-field.js';
 import { grid } from './grid.js';
@@ -73,14 +73,14 @@ function condition(known, filter, go) {
     input.focus();
     return null;
   };
-  return [field('Only where', choice('filter-column', [['', 'any column'], ...asked.map(one => [one.name, one.label])], '', draw)), home];
+  return [field('Only where', choice('filter-column', [['', 'any column'], ...asked.map(one => [one.name, capital(one.label)])], '', draw)), home];
 }
 
 function columnsChoice(known, shown, go) {
   const offered = known.filter(column => !['rep', 'prospect', 'game', 'date', 'level', 'opponent', 'evaluator'].includes(column.name));
   const toggle = name => go({ columns: offered.map(column => column.name).filter(one => shown.includes(one) !== (one === name)).join(',') });
   return el('details', { class: 'controls' }, el('summary', {}, `Columns: ${shown.length} of ${offered.length}`),
-    el('div', { class: 'columns' }, offered.map(column => el('label', {}, el('input', { type: 'checkbox', checked: shown.includes(column.name), onchange: () => toggle(column.name) }), column.label))));
+    el('div', { class: 'columns' }, offered.map(column => el('label', {}, el('input', { type: 'checkbox', checked: shown.includes(column.name), onchange: () => toggle(column.name) }), capital(column.label)))));
 }
 
 async function logs(page, context) {
@@ -89,12 +89,15 @@ async function logs(page, context) {
   const byMan = new Map();
   for (const log of all) byMan.set(log.prospect.id, [...(byMan.get(log.prospect.id) ?? []), log]);
   page.append(el('h1', {}, 'Film log'),
-    el('p', { class: 'lead' }, all.length ? `${counted(all.reduce((sum, log) => sum + log.readings, 0), 'reading')} in ${counted(all.length, 'log')}. A log is what one evaluator read of one player in one game.` : 'No film yet.'),
+    el('p', { class: 'lead' }, all.length ? `${counted(sum(all), 'reading')} in ${counted(all.length, 'log')}. A log is what one evaluator read of one player in one game.` : 'No film yet.'),
     el('p', { class: 'row controls' }, el('a', { class: 'button', href: '/rep' }, 'New rep'), el('a', { class: 'button', href: '/import' }, 'Import a CSV'), all.length ? el('a', { class: 'button', href: '/api/export', download: 'film.csv' }, 'Export all as CSV') : null),
-    all.length ? scroller('Logs', el('table', {},
-      el('thead', {}, el('tr', {}, ['Player', 'Game', 'Read by', 'Readings', 'From'].map((head, i) => el('th', { scope: 'col', class: i === 3 ? 'number' : null }, head)))),
-      el('tbody', {}, [...byMan].flatMap(([id, ones]) => ones.map((log, i) => el('tr', {},
-        i ? el('td', {}) : el('th', { scope: 'row' }, el('a', { href: path('film', id) }, log.prospect.name)),
-        el('td', {}, el('a', { href: `${path('film', id)}?game=${encodeURIComponent(log.game.id)}&evaluator=${encodeURIComponent(log.evaluator.id)}` }, log.game.name)),
-        el('td', {}, log.evaluator.name), el('td', { class: 'number' }, log.readings), el('td', { class: 'soft' }, log.file))))))) : null);
+    el('ul', { class: 'bare logs' }, [...byMan].map(([id, ones]) => el('li', {},
+      el('div', { class: 'player' }, el('strong', {}, el('a', { href: path('film', id) }, ones[0].prospect.name)), el('span', { class: 'soft' }, `${counted(sum(ones), 'reading')} in ${counted(ones.length, 'log')}`)),
+      el('details', {}, el('summary', {}, `Logs of ${ones[0].prospect.name}`), el('ul', {}, ones.map(log => logLine(id, log))))))));
 }
+
+const sum = logs => logs.reduce((total, log) => total + log.readings, 0);
+
+const logLine = (id, log) => el('li', {},
+  el('a', { href: `${path('film', id)}?game=${encodeURIComponent(log.game.id)}&evaluator=${encodeURIComponent(log.evaluator.id)}` }, log.game.name),
+  ` ${[log.game.date, counted(log.readings, 'reading'), `read by ${log.evaluator.name}`].filter(Boolean).join(', ')} `, log.file ? el('span', { class: 'soft' }, `from ${log.file}`) : null);

@@ -1,6 +1,6 @@
 /** Readings as a grid: arrow keys go from cell to cell, Enter changes one in its place. */
 import { path, send, Trouble } from '../wire/http.js';
-import { el, show } from '../parts/elements.js';
+import { capital, el, show } from '../parts/elements.js';
 import { repHref } from '../parts/reps.js';
 import { notice } from '../shell/notices.js';
 import { cellField, word } from './cell-field.js';
@@ -11,13 +11,14 @@ export function grid({ reps, columns, sort, onsort }) {
   const rows = [];
   const table = el('table', { class: 'grid', role: 'grid', 'aria-label': 'Readings' }, el('thead', {}, el('tr', { role: 'row' },
     el('th', { scope: 'col', role: 'columnheader' }, 'Rep'), columns.map(column => el('th', { scope: 'col', role: 'columnheader', 'aria-sort': sort === column.name ? 'ascending' : sort === `-${column.name}` ? 'descending' : 'none' },
-      el('button', { type: 'button', class: 'plain', title: column.help, onclick: () => onsort(sort === column.name ? `-${column.name}` : column.name) }, column.label))))), body);
+      el('button', { type: 'button', class: 'plain', title: column.help, onclick: () => onsort(sort === column.name ? `-${column.name}` : column.name) }, capital(column.label)))))), body);
   body.addEventListener('keydown', event => walk(event));
 
   function add(more) {
     for (const rep of more) {
+      if (!sort && rep.game !== rows.at(-1)?.rep.game) body.append(gameLine(rep));
       const row = { rep, line: null };
-      row.line = el('tr', { role: 'row' }, el('th', { scope: 'row', role: 'rowheader' }, el('a', { href: repHref(rep) }, rep.rep), ' ', el('span', { class: 'soft small' }, rep.cells.game ?? '')),
+      row.line = el('tr', { role: 'row' }, el('th', { scope: 'row', role: 'rowheader' }, el('a', { href: repHref(rep) }, rep.rep), sort ? el('span', { class: 'soft small' }, ` ${rep.cells.game ?? ''}`) : null),
         columns.map(column => cell(row, column)));
       rows.push(row);
       body.append(row.line);
@@ -25,6 +26,9 @@ export function grid({ reps, columns, sort, onsort }) {
     const first = body.querySelector('td[tabindex]');
     if (first && !body.querySelector('td[tabindex="0"]')) first.tabIndex = 0;
   }
+
+  const gameLine = rep => el('tr', { role: 'row', class: 'game' }, el('th', { scope: 'rowgroup', role: 'rowheader', colspan: columns.length + 1 },
+    [rep.cells.game ?? rep.game, rep.cells.date, rep.cells.evaluator ? `read by ${rep.cells.evaluator}` : ''].filter(Boolean).join(', ')));
 
   function cell(row, column) {
     const home = el('td', { role: 'gridcell', tabindex: -1, class: column.kind === 'exchange' ? 'exchange' : null });

@@ -1,5 +1,5 @@
 /** The fields of a rep sheet, in the order one tags, each with its faults under it. */
-import { el, show } from '../parts/elements.js';
+import { capital, el, show } from '../parts/elements.js';
 import { cellField, word } from './cell-field.js';
 import { steps } from './exchange-state.js';
 import { byColumn, grouped, NAMES } from './sheet-state.js';
@@ -16,7 +16,7 @@ export function sheetFields(columns, cells, { fresh, onchange }) {
     made.set(column.name, { input, fault });
     const wide = column.kind === 'exchange' || column.name === 'note';
     return el('div', { class: wide ? 'field wide' : 'field' },
-      el('label', { for: id, title: column.help }, column.label, column.required ? ' (needed)' : ''), root, preview, fault);
+      el('label', { for: id, title: column.help }, capital(column.label), column.required ? ' (needed)' : ''), root, preview, fault);
   };
   const group = (title, some) => el('fieldset', {}, el('legend', {}, title), el('div', { class: 'fields' }, some.map(place)));
   const names = columns.filter(column => NAMES.includes(column.name));

@@ -2,6 +2,8 @@ package rushlight.demo;
 
 import java.awt.Color;
 import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.geom.Ellipse2D;
 import java.awt.image.BufferedImage;
 import java.awt.image.DataBufferByte;
 import java.io.IOException;
@@ -12,13 +14,15 @@ import java.util.Map;
 
 /**
  * Draws the synthetic clip: dots on a field that move while a rep of one hand-written game is on. Writes raw frames
- * (160 x 90, 3 bytes a pixel in the order blue, green, red, 3 frames a second) for an encoder to read.
+ * (320 x 180, 3 bytes a pixel in the order blue, green, red, 3 frames a second) for an encoder to read.
  */
 final class ClipFrames {
     private static final int WIDTH = 160;
     private static final int HEIGHT = 90;
+    private static final int SCALE = 2;
     private static final int RATE = 3;
     private static final int LINE = 40;
+    private static final int STRIPE = 17;
     private static final String GAME = "Calder Mill at Harrow Vale";
 
     private ClipFrames() {}
@@ -36,10 +40,16 @@ final class ClipFrames {
     }
 
     private static byte[] frame(List<Map<String, String>> reps, double at) {
-        BufferedImage image = new BufferedImage(WIDTH, HEIGHT, BufferedImage.TYPE_3BYTE_BGR);
+        BufferedImage image = new BufferedImage(SCALE * WIDTH, SCALE * HEIGHT, BufferedImage.TYPE_3BYTE_BGR);
         Graphics2D pen = image.createGraphics();
+        pen.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+        pen.scale(SCALE, SCALE);
         pen.setColor(new Color(0x24, 0x4a, 0x30));
         pen.fillRect(0, 0, WIDTH, HEIGHT);
+        pen.setColor(new Color(0x4d, 0x70, 0x58));
+        for (int yards = LINE - 6 - 2 * STRIPE; yards < HEIGHT; yards += STRIPE) {
+            pen.drawLine(0, yards, WIDTH, yards);
+        }
         pen.setColor(Color.WHITE);
         pen.drawLine(0, LINE - 6, WIDTH, LINE - 6);
         reps.stream()
@@ -67,7 +77,7 @@ final class ClipFrames {
 
     private static void dot(Graphics2D pen, Color color, double x, double y) {
         pen.setColor(color);
-        pen.fillOval((int) x - 3, (int) y - 3, 7, 7);
+        pen.fill(new Ellipse2D.Double(x - 3.5, y - 3.5, 7, 7));
     }
 
     private static double seconds(Map<String, String> rep, String column) {

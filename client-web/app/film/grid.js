@@ -1,5 +1,5 @@
 /** Readings as a grid: arrow keys go from cell to cell, Enter changes one in its place. */
-import { path, send, Trouble } from '../wire/http.js';
+import { path, read, send, Trouble } from '../wire/http.js';
 import { capital, el, show } from '../parts/elements.js';
 import { repHref } from '../parts/reps.js';
 import { notice } from '../shell/notices.js';
@@ -108,11 +108,12 @@ function editCell({ home, row, column, draw }) {
 async function save(row, cells, draw) {
   const clean = Object.fromEntries(Object.entries(cells).filter(([, value]) => value));
   const { prospect, game, rep, evaluator } = row.rep;
-  const { body: change } = await send('PUT', `/api${path('reps', prospect, game, rep)}`, { parameters: { by: evaluator }, body: { cells: clean }, tag: row.rep.etag });
+  const at = `/api${path('reps', prospect, game, rep)}`;
+  const { body: change } = await send('PUT', at, { parameters: { by: evaluator }, body: { cells: clean }, tag: row.rep.etag });
   if (change.reading) row.rep = change.reading;
   notice(change.said, change.undo ? async () => {
     const { body: undone } = await send('POST', '/api/undo', { parameters: { revision: change.revision } });
-    if (undone.reading) row.rep = undone.reading;
+    row.rep = undone.reading ?? await read(at, { by: evaluator });
     draw();
     notice(undone.said);
   } : null);

@@ -58,7 +58,7 @@ export async function mount(page, context) {
     show(trouble);
     try {
       const answer = tag
-        ? await send('PUT', `/api${repHref(rep)}`, { parameters: { by: rep.evaluator }, body, tag, signal })
+        ? await send('PUT', atServer(rep), { parameters: { by: rep.evaluator }, body, tag, signal })
         : await send('POST', '/api/reps', { body, signal });
       done(answer, next);
     } catch (fault) {
@@ -101,7 +101,7 @@ export async function mount(page, context) {
 
   async function takeOut() {
     try {
-      const { body: change } = await send('DELETE', `/api${repHref(rep)}`, { parameters: { by: rep.evaluator }, tag, signal });
+      const { body: change } = await send('DELETE', atServer(rep), { parameters: { by: rep.evaluator }, tag, signal });
       context.open(path('film', rep.prospect) + `?game=${encodeURIComponent(rep.game)}`);
       notice(change.said, change.undo ? async () => {
         notice((await send('POST', '/api/undo', { parameters: { revision: change.revision } })).body.said);
@@ -129,8 +129,10 @@ export async function mount(page, context) {
   await Promise.all([turn(), classify()]);
 }
 
-async function stored({ prospect, game, rep }, query, signal) {
-  const { body, tag } = await readTagged(`/api${path('reps', prospect, game, rep)}`, { by: query.get('by') }, { signal });
+const atServer = ({ prospect, game, rep }) => `/api${path('reps', prospect, game, rep)}`;
+
+async function stored(named, query, signal) {
+  const { body, tag } = await readTagged(atServer(named), { by: query.get('by') }, { signal });
   return { ...body, etag: tag ?? body.etag };
 }
 

@@ -22,10 +22,10 @@ export function combobox({ attributes, complete, onpick = () => {}, divider = nu
   const input = el('input', {
     type: 'text', autocomplete: 'off', spellcheck: 'false', ...attributes,
     role: 'combobox', 'aria-autocomplete': 'list', 'aria-expanded': 'false', 'aria-controls': list,
-    oninput: () => { state = typed(state, word().word); render(); later(); },
-    onkeydown: pressed,
-    onblur: () => { clearTimeout(waiting); state = closed(state); render(); },
   });
+  input.addEventListener('input', () => { state = typed(state, word().word); render(); later(); });
+  input.addEventListener('keydown', pressed);
+  input.addEventListener('blur', () => { clearTimeout(waiting); state = closed(state); render(); });
   const box = el('ul', { id: list, role: 'listbox', 'aria-label': says, hidden: true, onmousedown: event => event.preventDefault() });
   const root = el('div', { class: 'combobox' }, input, box);
 

@@ -30,12 +30,13 @@ final class Lookup {
 
     /** Among all concepts of the book. */
     Optional<String> anything(String text) {
-        return among(text, book.taxonomy().concepts(), "nothing");
+        Vocabulary vocabulary = Vocabulary.of(book.taxonomy());
+        return one(text, vocabulary.meaning(text), vocabulary, "nothing");
     }
 
     /**
-     * Among some concepts. Where a text names none of them, the text with the word for their kind behind it is tried, and
-     * then the words alone: a duty's name without the word duty will do, and some words of a long name that no other has.
+     * Among some concepts. Where a text names none of them, the text with the word for their kind behind it is tried: a
+     * name without the word that all of its kind bear will do.
      *
      * @param none what the book has not, as in {@code no move}
      */
@@ -45,9 +46,12 @@ final class Lookup {
         if (meaning instanceof Meaning.None) {
             meaning = withKind(text, concepts, vocabulary);
         }
-        if (meaning instanceof Meaning.None) {
-            meaning = vocabulary.partly(text, book.taxonomy());
-        }
+        return one(text, meaning, vocabulary, none);
+    }
+
+    /** Where a text names nothing as a whole, some words of a long name will do that no other name has. */
+    private Optional<String> one(String text, Meaning whole, Vocabulary vocabulary, String none) {
+        Meaning meaning = whole instanceof Meaning.None ? vocabulary.partly(text, book.taxonomy()) : whole;
         if (meaning instanceof Meaning.One one) {
             return Optional.of(one.slug());
         }

@@ -10,10 +10,13 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import rushlight.archive.Book;
+import rushlight.knowledge.Taxonomy;
 import rushlight.web.Handbook;
 import rushlight.web.NumberAnswer;
 import rushlight.web.TechniqueAnswer;
 import rushlight.words.FrontNumbers;
+import rushlight.words.Meaning;
+import rushlight.words.Vocabulary;
 
 /** One page of the book. */
 @Command(
@@ -57,11 +60,19 @@ final class TechniqueCommand implements Callable<Integer> {
         Optional<String> number = book.taxonomy().concept(text).isPresent()
                 ? Optional.empty()
                 : FrontNumbers.of(book.taxonomy()).in(text);
-        if (number.isPresent()) {
+        if (number.isPresent() && (system.isPresent() || !isName(book.taxonomy(), text, number.get()))) {
             return number(book, number.get(), system);
         }
         Optional<String> slug = new Lookup(book, spec.commandLine().getErr()).anything(text);
         return slug.isPresent() ? page(book, Handbook.of(book), slug.get()) : 1;
+    }
+
+    /** Whether a text with a number in it is the name of one concept, and no two systems could mean two spots by it. */
+    private static boolean isName(Taxonomy taxonomy, String text, String number) {
+        long systems = taxonomy.numbering().systems().stream()
+                .filter(name -> !taxonomy.numbering().positions(name, number).isEmpty())
+                .count();
+        return systems == 1 && Vocabulary.of(taxonomy).meaning(text) instanceof Meaning.One;
     }
 
     private int number(Book book, String number, Optional<String> system) {

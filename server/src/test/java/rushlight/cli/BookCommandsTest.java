@@ -113,6 +113,11 @@ class BookCommandsTest {
     }
 
     @Test
+    void a_name_with_a_number_that_one_system_has_is_just_a_name() {
+        assertThat(run("technique", "wide", "9").out()).startsWith("Wide 9");
+    }
+
+    @Test
     void a_seven_is_ambiguous_for_programs_too() throws IOException {
         JsonNode open = json("technique", "7 technique");
 
@@ -136,6 +141,12 @@ class BookCommandsTest {
         assertThat(said.code()).isEqualTo(1);
         assertThat(said.err()).startsWith("The book has nothing called \"wrng arm\". Nearest: wrong arm, ");
         assertThat(said.err().split(", ", -1)).hasSize(3);
+    }
+
+    @Test
+    void words_of_a_long_name_will_do_and_a_word_of_many_names_will_not() {
+        assertThat(run("counters", "bull rush", "--when", "fake punch").out()).contains("flash / fake punch");
+        assertThat(run("technique", "edge").err()).startsWith("The book has nothing called \"edge\". Nearest: ");
     }
 
     @Test

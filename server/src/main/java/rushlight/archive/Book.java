@@ -9,16 +9,21 @@ import rushlight.film.RepFacts;
 import rushlight.findings.Assessment;
 import rushlight.findings.Assessor;
 import rushlight.index.Page;
+import rushlight.knowledge.BrokenBookException;
 import rushlight.knowledge.Ontology;
 import rushlight.knowledge.Taxonomy;
 import rushlight.rules.RepRules;
 import rushlight.situation.LogFacts;
+import rushlight.situation.RefusedShapeException;
 import rushlight.situation.Situations;
 import rushlight.situation.Tape;
 import rushlight.situation.Tapes;
 
 /** The knowledge with everything that reads it: enough to assess a film log that nobody has stored. */
 public final class Book {
+    /** The file of a data folder that holds a user's own terms. */
+    public static final String OVERLAY = "overlay.ttl";
+
     private final Ontology ontology;
     private final Taxonomy taxonomy;
     private final Situations situations;
@@ -42,8 +47,22 @@ public final class Book {
 
     /** The book with the terms a data folder adds, where it adds some. */
     public static Book of(Path folder) {
-        Path overlay = folder.resolve("overlay.ttl");
-        return new Book(Files.exists(overlay) ? Ontology.withOverlay(overlay) : Ontology.packaged());
+        Ontology ontology = ontology(folder);
+        if (ontology.overlay().isEmpty()) {
+            return new Book(ontology);
+        }
+        try {
+            return new Book(ontology);
+        } catch (BrokenBookException | RefusedShapeException | IllegalArgumentException e) {
+            throw new BrokenBookException(OVERLAY + " cannot be used: " + e.getMessage()
+                    + " \"rushlight check\" says everything to mend in it.");
+        }
+    }
+
+    /** The statements of the book with those of a data folder, not yet read as terms and rules. */
+    static Ontology ontology(Path folder) {
+        Path overlay = folder.resolve(OVERLAY);
+        return Files.exists(overlay) ? Ontology.withOverlay(overlay) : Ontology.packaged();
     }
 
     /** The files themselves. */

@@ -12,6 +12,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import rushlight.archive.Book;
+import rushlight.archive.OverlayCheck;
 import rushlight.film.Log;
 import rushlight.film.csv.FilmLogReader;
 import rushlight.film.csv.ProspectsReader;
@@ -83,21 +84,29 @@ final class CheckCommand implements Callable<Integer> {
 
     private int book() {
         PrintWriter out = spec.commandLine().getOut();
-        Book book = data.book();
-        List<BookCheck.Trouble> troubles = BookCheck.of(book.ontology());
-        for (BookCheck.Trouble trouble : troubles) {
-            String where = trouble.local() ? " (your file)" : "";
-            out.println(
-                    (trouble.warning() ? "note   " : "mend   ") + trouble.about() + where + ": " + trouble.message());
-        }
+        List<BookCheck.Trouble> troubles = OverlayCheck.of(data.folder());
+        troubles.forEach(trouble ->
+                out.println((trouble.warning() ? "note   " : "mend   ") + where(trouble) + trouble.message()));
         long faults = troubles.stream().filter(t -> !t.warning()).count();
-        out.println(
-                faults == 0
-                        ? "The book is sound: " + book.taxonomy().concepts().size() + " terms, "
-                                + book.taxonomy().pairings().size() + " pairings, "
-                                + book.taxonomy().fitRules().size() + " fit rules."
-                        : Numbers.of(faults, "thing") + " to mend.");
-        return faults == 0 ? 0 : 1;
+        if (faults > 0) {
+            out.println(Numbers.of(faults, "thing") + " to mend.");
+            return 1;
+        }
+        Book book = data.book();
+        out.println("The book is sound: " + book.taxonomy().concepts().size() + " terms, "
+                + book.taxonomy().pairings().size() + " pairings, "
+                + book.taxonomy().fitRules().size() + " fit rules.");
+        out.print(new OwnTerms(book).text());
+        return 0;
+    }
+
+    private static String where(BookCheck.Trouble trouble) {
+        if (!trouble.local()) {
+            return trouble.about() + ": ";
+        }
+        String line = trouble.line().isPresent() ? ", line " + trouble.line().getAsLong() : "";
+        String about = trouble.about().equals(Book.OVERLAY) ? "" : ", " + trouble.about();
+        return Book.OVERLAY + line + about + ": ";
     }
 
     private int logs() {

@@ -29,6 +29,11 @@ public final class FindingBook {
         return new FindingBook(reader.all(), Conventions.of(new Facts(ontology.graph()), situations));
     }
 
+    /** The findings that cannot be counted, each with the reason; empty where the book is sound. */
+    public static Map<String, String> refused(Ontology ontology, Taxonomy taxonomy, Situations situations) {
+        return new FindingReader(ontology, taxonomy, situations).refused();
+    }
+
     /** The findings in order of their slugs. */
     public List<Finding> all() {
         return List.copyOf(bySlug.values());

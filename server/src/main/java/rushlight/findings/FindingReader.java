@@ -3,9 +3,11 @@ package rushlight.findings;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import org.apache.jena.graph.Node;
 import rushlight.evidence.Side;
@@ -16,6 +18,7 @@ import rushlight.knowledge.Facts;
 import rushlight.knowledge.Ontology;
 import rushlight.knowledge.Rl;
 import rushlight.knowledge.Taxonomy;
+import rushlight.situation.RefusedShapeException;
 import rushlight.situation.Situation;
 import rushlight.situation.Situations;
 
@@ -43,6 +46,19 @@ final class FindingReader {
                 .filter(node -> facts.text(node, "notCarried").isEmpty())
                 .map(this::read)
                 .toList();
+    }
+
+    /** Why findings cannot be read, by their slugs. */
+    Map<String, String> refused() {
+        Map<String, String> refused = new TreeMap<>();
+        for (Node node : facts.ofClass("Finding")) {
+            try {
+                read(node);
+            } catch (RefusedShapeException | BrokenBookException | IllegalArgumentException e) {
+                refused.put(Rl.slug(node), String.valueOf(e.getMessage()));
+            }
+        }
+        return refused;
     }
 
     private Finding read(Node node) {

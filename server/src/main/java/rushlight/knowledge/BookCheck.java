@@ -2,20 +2,21 @@ package rushlight.knowledge;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Set;
+import java.util.OptionalLong;
 import org.apache.jena.graph.Graph;
 import org.apache.jena.graph.Node;
-import org.apache.jena.graph.NodeFactory;
+import org.apache.jena.graph.Triple;
+import org.apache.jena.graph.compose.Union;
 import org.apache.jena.shacl.ShaclValidator;
 import org.apache.jena.shacl.Shapes;
 import org.apache.jena.shacl.ValidationReport;
 import org.apache.jena.shacl.validation.ReportEntry;
 import org.apache.jena.shacl.validation.Severity;
-import org.apache.jena.vocabulary.SKOS;
+import org.apache.jena.sparql.path.P_Link;
+import org.jspecify.annotations.Nullable;
 
-/** Holds the book, and a user's own terms, against the shapes that lie beside the terms. */
+/** Holds the book, its lessons and a user's own terms against the shipped shapes that lie beside the terms. */
 public final class BookCheck {
     /**
      * One thing to mend.
@@ -24,54 +25,76 @@ public final class BookCheck {
      * @param message what to do, in words for a coach
      * @param warning whether the book can be used all the same
      * @param local whether the term, or the statement, comes from the user's own file
+     * @param line where in the user's own file
      */
-    public record Trouble(String about, String message, boolean warning, boolean local) {}
-
-    private static final Set<Node> LABELS =
-            Set.of(SKOS.prefLabel.asNode(), SKOS.altLabel.asNode(), SKOS.hiddenLabel.asNode());
-    private static final Node YES = NodeFactory.createLiteralString("yes");
-
-    private BookCheck() {}
-
-    /** Everything to mend, the hard faults first. */
-    public static List<Trouble> of(Ontology book) {
-        List<Trouble> troubles = new ArrayList<>(clashes(book));
-        ValidationReport report = ShaclValidator.get().validate(Shapes.parse(book.graph()), book.graph());
-        for (ReportEntry entry : report.getEntries()) {
-            Node focus = entry.focusNode();
-            boolean warning = !Severity.Violation.equals(entry.severity());
-            boolean local = book.overlay().contains(focus, Node.ANY, Node.ANY);
-            troubles.add(new Trouble(named(focus), withValue(entry), warning, local));
+    public record Trouble(String about, String message, boolean warning, boolean local, OptionalLong line) {
+        /** The order in which people read them: hard faults first, then from the top of the file to its end. */
+        public static Comparator<Trouble> inOrder() {
+            return Comparator.comparing(Trouble::warning)
+                    .thenComparing(trouble -> trouble.line().orElse(Long.MAX_VALUE))
+                    .thenComparing(Trouble::about)
+                    .thenComparing(Trouble::message);
         }
-        troubles.sort(Comparator.comparing(Trouble::warning)
-                .thenComparing(Trouble::about)
-                .thenComparing(Trouble::message));
-        return List.copyOf(troubles);
     }
 
-    /** A user's own file may label shipped terms and set what is settable; it may not say other things about them. */
-    private static List<Trouble> clashes(Ontology book) {
-        Graph shipped = book.shipped();
-        Set<Node> allowed = new HashSet<>(LABELS);
-        shipped.find(Node.ANY, Rl.term("settable"), YES).forEachRemaining(t -> allowed.add(t.getSubject()));
+    private final Ontology book;
+
+    private BookCheck(Ontology book) {
+        this.book = book;
+    }
+
+    /** Everything the shapes object to. */
+    public static List<Trouble> of(Ontology book) {
+        return new BookCheck(book).troubles();
+    }
+
+    private List<Trouble> troubles() {
+        Graph all = new Union(book.graph(), book.lessons());
+        ValidationReport report = ShaclValidator.get().validate(Shapes.parse(book.shipped()), all);
         List<Trouble> troubles = new ArrayList<>();
-        book.overlay().find().forEachRemaining(t -> {
-            boolean about = t.getSubject().isURI() && shipped.contains(t.getSubject(), Node.ANY, Node.ANY);
-            if (about && !allowed.contains(t.getPredicate()) && !shipped.contains(t)) {
-                troubles.add(new Trouble(
-                        named(t.getSubject()),
-                        "Your file says " + named(t.getPredicate()) + " of a shipped term. Add labels to it or set its "
-                                + "line, minimum or severity; for anything else make a term of your own.",
-                        false,
-                        true));
+        for (ReportEntry entry : report.getEntries()) {
+            Node focus = entry.focusNode();
+            if (book.overlay().isEmpty() || (isThere(focus, all) && isThere(entry.value(), all))) {
+                boolean warning = !Severity.Violation.equals(entry.severity());
+                boolean local = book.overlay().contains(focus, Node.ANY, Node.ANY);
+                troubles.add(new Trouble(named(focus), withValue(entry), warning, local, line(entry)));
             }
-        });
-        return troubles;
+        }
+        return troubles.stream()
+                .filter(trouble -> trouble.local() || !isEcho(trouble, troubles))
+                .distinct()
+                .sorted(Trouble.inOrder())
+                .toList();
+    }
+
+    /** Whether a node is no term at all, or a term that is defined: a name that leads nowhere is told by its own check. */
+    private static boolean isThere(@Nullable Node node, Graph all) {
+        return node == null || !Rl.isConcept(node) || all.contains(node, Node.ANY, Node.ANY);
+    }
+
+    /** Two statements clash: what the shapes say of the shipped one is the fault of the user's own. */
+    private static boolean isEcho(Trouble trouble, List<Trouble> all) {
+        return all.stream().anyMatch(other -> other.local() && other.warning() == trouble.warning());
+    }
+
+    private OptionalLong line(ReportEntry entry) {
+        Node focus = entry.focusNode();
+        if (entry.resultPath() instanceof P_Link link) {
+            List<Triple> said =
+                    book.overlay().find(focus, link.getNode(), Node.ANY).toList();
+            OptionalLong line =
+                    said.stream().flatMapToLong(t -> book.line(t).stream()).min();
+            if (line.isPresent()) {
+                return line;
+            }
+        }
+        return book.line(focus);
     }
 
     private static String withValue(ReportEntry entry) {
         Node value = entry.value();
-        return value == null || value.isBlank() ? entry.message() : entry.message() + " (found: " + named(value) + ")";
+        boolean telling = value != null && !value.isBlank() && !value.equals(entry.focusNode());
+        return telling ? entry.message() + " (found: " + named(value) + ")" : entry.message();
     }
 
     private static String named(Node node) {

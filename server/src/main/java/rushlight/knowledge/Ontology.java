@@ -102,12 +102,12 @@ public final class Ontology {
     }
 
     /** The line of the user's file on which a statement stands. */
-    OptionalLong line(Triple statement) {
+    public OptionalLong line(Triple statement) {
         return overlay.line(statement);
     }
 
     /** The first line of the user's file that speaks of a subject. */
-    OptionalLong line(Node subject) {
+    public OptionalLong line(Node subject) {
         return overlay.line(subject);
     }
 
@@ -129,7 +129,8 @@ public final class Ontology {
         return lessons;
     }
 
-    static Graph shippedLessons() {
+    /** What the shipped files tell about the terms. */
+    public Graph shippedLessons() {
         Graph lessons = GraphFactory.createDefaultGraph();
         files().stream().filter(Ontology::isLesson).forEach(name -> parse(name, resource(name), lessons));
         return lessons;

@@ -268,8 +268,11 @@ class MainTest {
     void an_overlay_that_is_no_turtle_stops_the_program_with_its_line() throws IOException {
         Files.writeString(folder.resolve("overlay.ttl"), "kb:bull-rush");
 
-        Said said = run("check", "--data", folder.toString());
+        Said checked = run("check", "--data", folder.toString());
+        Said said = run("counters", "bull rush", "--data", folder.toString());
 
+        assertThat(checked.code()).isEqualTo(1);
+        assertThat(checked.out()).contains("overlay.ttl cannot be read as Turtle: [line: 1");
         assertThat(said.code()).isEqualTo(3);
         assertThat(said.err()).contains("overlay.ttl cannot be read as Turtle");
     }

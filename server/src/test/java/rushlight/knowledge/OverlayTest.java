@@ -55,19 +55,6 @@ class OverlayTest {
     }
 
     @Test
-    void saying_something_else_of_a_shipped_term_is_a_clash_that_says_what_to_do() throws IOException {
-        Ontology book = with("kb:bull-rush rl:requires kb:spin .");
-
-        assertThat(hardTroubles(book))
-                .extracting(BookCheck.Trouble::about, BookCheck.Trouble::message, BookCheck.Trouble::local)
-                .containsExactly(org.assertj.core.groups.Tuple.tuple(
-                        "bull-rush",
-                        "Your file says requires of a shipped term. Add labels to it or set its line, minimum or "
-                                + "severity; for anything else make a term of your own.",
-                        true));
-    }
-
-    @Test
     void a_term_of_your_own_is_held_to_the_same_shapes() throws IOException {
         Ontology book = with("kb:freight-train a skos:Concept , rl:RushMove ; skos:prefLabel \"freight train\"@en .");
 
@@ -90,6 +77,34 @@ class OverlayTest {
     void another_overlay_is_another_fingerprint() throws IOException {
         assertThat(with("kb:bull-rush skos:altLabel \"x\"@en .").fingerprint())
                 .isNotEqualTo(Ontology.packaged().fingerprint());
+    }
+
+    @Test
+    void a_term_of_your_own_says_that_it_is_yours_and_a_shipped_one_does_not() throws IOException {
+        Ontology book = with("""
+                kb:bull-rush skos:altLabel "the freight train"@en .
+                kb:freight-train a skos:Concept , rl:RushMove ; skos:prefLabel "freight train"@en .
+                """);
+        Taxonomy taxonomy = Taxonomy.of(book);
+
+        assertThat(taxonomy.concept("freight-train").orElseThrow().local()).isTrue();
+        assertThat(taxonomy.concept("bull-rush").orElseThrow().local()).isFalse();
+        assertThat(taxonomy.shown("freight-train")).isEqualTo("freight train (yours)");
+        assertThat(taxonomy.shown("bull-rush")).isEqualTo("bull rush");
+        assertThat(taxonomy.pairings()).noneMatch(Pairing::local);
+    }
+
+    @Test
+    void what_you_tell_of_a_term_is_part_of_its_lesson() throws IOException {
+        Node told = Rl.concept("rip--cue--9");
+        Ontology book = with("""
+                kb:rip--cue--9 a rl:Teaching ; rl:about kb:rip ; rl:part rl:cue ; rl:text "His sleeve shows."@en .
+                """);
+
+        assertThat(new Facts(book.lessons()).text(told, "text")).isEqualTo(Optional.of("His sleeve shows."));
+        assertThat(book.isLocal(told)).isTrue();
+        assertThat(book.lessons().size())
+                .isEqualTo(Ontology.packaged().lessons().size() + 4);
     }
 
     private Ontology with(String statements) throws IOException {

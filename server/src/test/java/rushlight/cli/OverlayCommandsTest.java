@@ -90,6 +90,22 @@ class OverlayCommandsTest {
     }
 
     @Test
+    void the_pages_of_the_book_mark_what_is_yours() throws IOException {
+        example();
+
+        String page = run("technique", "wrist roll", "--data", folder.toString()).out();
+        String answers = run("answers", "arc block", "--assignment", "box assignment", "--data", folder.toString())
+                .out();
+
+        assertThat(page).startsWith("Wrist roll (yours)").contains("past it. (yours)");
+        assertThat(answers.lines().filter(line -> line.contains("(yours)")))
+                .singleElement()
+                .asString()
+                .startsWith("Box assignment");
+        assertThat(answers).contains("our safety has called for the quarterback");
+    }
+
+    @Test
     void a_finding_of_yours_is_marked_in_an_assessment_and_everything_is_gone_with_the_file() throws IOException {
         String before = counters();
         String housePrint = fingerprint();

@@ -159,10 +159,8 @@ class AskerTest {
             var note = ((Answer.Rep) answer).rep().note();
             assertThat(note.marks())
                     .isNotEmpty()
-                    .allSatisfy(span -> assertThat(note.text()
-                                    .substring(span.from(), span.to())
-                                    .toLowerCase())
-                            .startsWith("hand"));
+                    .allSatisfy(span -> assertThat(note.text().substring(span.from(), span.to()))
+                            .startsWithIgnoringCase("hand"));
         });
     }
 

@@ -116,6 +116,9 @@ class ArchitectureTest {
     static final ArchRule the_command_line_stays_in_cli = only("rushlight.cli..", "picocli..");
 
     @ArchTest
+    static final ArchRule http_stays_in_web = only("rushlight.web..", "io.javalin..", "org.eclipse.jetty..");
+
+    @ArchTest
     static final ArchRule json_stays_in_web = noClasses()
             .that()
             .resideOutsideOfPackages("rushlight.web..", "rushlight.archive..")

@@ -8,6 +8,9 @@ import rushlight.film.Log;
 import rushlight.film.RepFacts;
 import rushlight.findings.Assessment;
 import rushlight.findings.Assessor;
+import rushlight.findings.FindingBook;
+import rushlight.findings.Profile;
+import rushlight.index.IndexedRep;
 import rushlight.index.Page;
 import rushlight.knowledge.BrokenBookException;
 import rushlight.knowledge.Ontology;
@@ -116,5 +119,15 @@ public final class Book {
     /** What one tape says. */
     public Assessment assess(Tape tape) {
         return assessor.assess(tape);
+    }
+
+    /** Where he lines up and what he opens with, by one tape and the readings on it. */
+    public Profile profile(Tape tape, List<IndexedRep> reps) {
+        return assessor.profile(tape, reps);
+    }
+
+    /** The findings that tapes are held against. */
+    public FindingBook findings() {
+        return assessor.book();
     }
 }

@@ -21,6 +21,7 @@ import picocli.CommandLine.Spec;
             "  rushlight import my-log.csv              keep your own film log",
             "  rushlight assess \"Jory Penwick\"          what he is, what he lacks, how sure, which reps",
             "  rushlight assess --log my-log.csv        the same, without keeping anything",
+            "  rushlight serve                          all of it in a browser",
             "  rushlight counters bull-rush --when \"sits down\"",
             "  rushlight technique wrong-arm            one page of the book",
             "",
@@ -38,6 +39,7 @@ import picocli.CommandLine.Spec;
             CheckCommand.class,
             ExportCommand.class,
             ReindexCommand.class,
+            ServeCommand.class,
             AutoComplete.GenerateCompletion.class,
             HelpCommand.class
         })
@@ -49,6 +51,6 @@ final class RushlightCommand implements Runnable {
     public void run() {
         throw new CommandLine.ParameterException(
                 spec.commandLine(),
-                "Say what to do: demo, import, assess, counters, technique, answers," + " teach, check or export.");
+                "Say what to do: demo, import, assess, counters, technique, answers, teach, check, export or serve.");
     }
 }

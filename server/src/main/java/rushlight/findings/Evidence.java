@@ -18,17 +18,18 @@ public final class Evidence {
     /**
      * One rep behind a count.
      *
+     * @param place its place on the tape, from 0
      * @param sighting where it is found
      * @param game id of the game
      * @param event whether it happened, or could have
      */
-    public record Rep(Sighting sighting, String game, boolean event) {}
+    public record Rep(int place, Sighting sighting, String game, boolean event) {}
 
     /** The opportunities in the order of the tape. */
     public List<Rep> reps() {
         return sample.opportunities().stream()
-                .mapToObj(rep ->
-                        new Rep(tape.sighting(rep), game(rep), sample.events().get(rep)))
+                .mapToObj(rep -> new Rep(
+                        rep, tape.sighting(rep), game(rep), sample.events().get(rep)))
                 .toList();
     }
 

@@ -39,17 +39,28 @@ final class LogReader {
     }
 
     Log log(LogId id) {
+        Log head = head(id);
+        return new Log(
+                head.evaluator(),
+                head.prospect(),
+                head.game(),
+                head.charted(),
+                readings(Addresses.log(id), id, head.evaluator()),
+                head.source());
+    }
+
+    /** A log without its readings. */
+    Log head(LogId id) {
         Node node = Addresses.log(id);
         Set<String> charted = new TreeSet<>();
         graph.find(node, Terms.CHARTED, Node.ANY)
                 .forEachRemaining(t -> charted.add(t.getObject().getLiteralLexicalForm()));
-        String evaluator = text(object(node, Terms.EVALUATOR).orElseThrow(), LABEL);
         return new Log(
-                evaluator,
+                text(object(node, Terms.EVALUATOR).orElseThrow(), LABEL),
                 prospect(Addresses.prospect(id.prospect())),
                 game(Addresses.game(id.game())),
                 charted,
-                readings(node, id, evaluator),
+                List.of(),
                 source(node));
     }
 

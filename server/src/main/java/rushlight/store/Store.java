@@ -17,9 +17,6 @@ import org.apache.jena.graph.NodeFactory;
 import org.apache.jena.graph.Triple;
 import org.apache.jena.query.Dataset;
 import org.apache.jena.query.DatasetFactory;
-import org.apache.jena.riot.RDFFormat;
-import org.apache.jena.riot.system.StreamRDF;
-import org.apache.jena.riot.system.StreamRDFWriter;
 import org.apache.jena.sparql.core.DatasetGraph;
 import org.apache.jena.sys.JenaSystem;
 import org.apache.jena.system.Txn;
@@ -30,7 +27,6 @@ import rushlight.film.Log;
 import rushlight.film.LogId;
 import rushlight.film.Prospect;
 import rushlight.knowledge.FilmColumns;
-import rushlight.knowledge.Rl;
 
 /** The stored film. Every change is one transaction that raises the revision and records which logs it touched. */
 public final class Store implements AutoCloseable {
@@ -133,6 +129,13 @@ public final class Store implements AutoCloseable {
         });
     }
 
+    /** One log without its readings. */
+    public Optional<Log> head(LogId id) {
+        return read(graphs -> Optional.of(graphs.getDefaultGraph())
+                .filter(film -> film.contains(Addresses.log(id), Terms.PROSPECT, ALL))
+                .map(film -> new LogReader(film, columns).head(id)));
+    }
+
     /** The file a log came from. */
     public Optional<Log.Source> source(LogId id) {
         return read(graphs -> Optional.of(graphs.getDefaultGraph())
@@ -182,16 +185,7 @@ public final class Store implements AutoCloseable {
     /** Writes the film, without history, as Turtle. */
     public void writeTurtle(OutputStream out) {
         read(graphs -> {
-            StreamRDF turtle = StreamRDFWriter.getWriterStream(out, RDFFormat.TURTLE_BLOCKS);
-            turtle.start();
-            turtle.prefix("rl", Rl.SCHEMA);
-            turtle.prefix("kb", Rl.CONCEPT);
-            turtle.prefix("data", Addresses.DATA);
-            turtle.prefix("prov", "http://www.w3.org/ns/prov#");
-            turtle.prefix("rdfs", RDFS.getURI());
-            turtle.prefix("xsd", XSDDatatype.XSD + "#");
-            graphs.getDefaultGraph().find().forEachRemaining(turtle::triple);
-            turtle.finish();
+            FilmTurtle.write(graphs.getDefaultGraph(), out);
             return true;
         });
     }

@@ -49,7 +49,19 @@ public record AssessAnswer(
     public record IfDuty(String assignment, int opportunities, int events, String verdict) {}
 
     /** Where a rep lies on film, in seconds; an end of null means it was not told. */
-    public record Seconds(String video, double start, OptionalDouble end) {}
+    public record Seconds(String video, double start, OptionalDouble end) {
+        /** Where a rep lies; empty where it has no film or no start on it. */
+        public static Optional<Seconds> of(Sighting at) {
+            OptionalDouble start = seconds(at.start());
+            return start.isEmpty()
+                    ? Optional.empty()
+                    : at.video().map(video -> new Seconds(video, start.getAsDouble(), seconds(at.end())));
+        }
+
+        private static OptionalDouble seconds(Optional<String> written) {
+            return written.map(Times::seconds).orElseGet(OptionalDouble::empty);
+        }
+    }
 
     /** One rep behind a count. */
     public record Rep(String rep, String game, boolean event, Optional<Seconds> seconds) {}
@@ -91,6 +103,15 @@ public record AssessAnswer(
 
     /** The answer for one assessment. */
     public static AssessAnswer of(Assessment assessment) {
+        return of(assessment, true);
+    }
+
+    /**
+     * The answer for one assessment.
+     *
+     * @param withReps whether each finding lists its reps; a page may ask for them one finding at a time
+     */
+    public static AssessAnswer of(Assessment assessment, boolean withReps) {
         return new AssessAnswer(
                 assessment.prospect().name(),
                 assessment.prospect().id(),
@@ -99,16 +120,18 @@ public record AssessAnswer(
                 assessment.leftOut(),
                 assessment.primary().map(AssessAnswer::main),
                 assessment.twoMoves(),
-                assessment.findings().stream().map(AssessAnswer::finding).toList(),
+                assessment.findings().stream()
+                        .map(judged -> finding(judged, withReps))
+                        .toList(),
                 assessment.conclusions());
     }
 
-    private static Main main(Primary primary) {
+    static Main main(Primary primary) {
         Interval shown = primary.shown();
         return new Main(primary.move(), primary.rate().share().orElse(0), shown.low(), shown.high());
     }
 
-    private static Finding finding(Judged judged) {
+    private static Finding finding(Judged judged, boolean withReps) {
         Outcome outcome = judged.outcome();
         var finding = judged.finding();
         return new Finding(
@@ -143,7 +166,11 @@ public record AssessAnswer(
                                 c.rate().events(),
                                 c.verdict().slug()))
                         .toList(),
-                judged.evidence().reps().stream().map(AssessAnswer::rep).toList(),
+                withReps
+                        ? judged.evidence().reps().stream()
+                                .map(AssessAnswer::rep)
+                                .toList()
+                        : List.of(),
                 List.of(),
                 finding.advice().trainFirst(),
                 finding.advice().because(),
@@ -164,20 +191,8 @@ public record AssessAnswer(
     }
 
     private static Rep rep(Evidence.Rep rep) {
-        Sighting at = rep.sighting();
-        return new Rep(at.rep(), at.game(), rep.event(), seconds(at));
-    }
-
-    /** Where a rep lies on film; empty where no film or no start was told. */
-    static Optional<Seconds> seconds(Sighting at) {
-        OptionalDouble start = seconds(at.start());
-        return start.isEmpty()
-                ? Optional.empty()
-                : at.video().map(video -> new Seconds(video, start.getAsDouble(), seconds(at.end())));
-    }
-
-    private static OptionalDouble seconds(Optional<String> written) {
-        return written.map(Times::seconds).orElseGet(OptionalDouble::empty);
+        var at = rep.sighting();
+        return new Rep(at.rep(), at.game(), rep.event(), Seconds.of(at));
     }
 
     private static OptionalDouble end(Optional<Double> value) {

@@ -2,6 +2,7 @@ package rushlight.web;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.ObjectWriter;
 import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.datatype.jdk8.Jdk8Module;
 
@@ -10,12 +11,24 @@ public final class Json {
     private static final ObjectMapper MAPPER =
             new ObjectMapper().registerModule(new Jdk8Module()).enable(SerializationFeature.INDENT_OUTPUT);
 
+    private static final ObjectWriter COMPACT = MAPPER.writer().without(SerializationFeature.INDENT_OUTPUT);
+
     private Json() {}
 
     /** An answer as indented JSON with a newline at its end. */
     public static String text(Object answer) {
         try {
             return MAPPER.writeValueAsString(answer) + "\n";
+        } catch (JsonProcessingException e) {
+            throw new IllegalArgumentException(
+                    "No JSON for " + answer.getClass().getSimpleName(), e);
+        }
+    }
+
+    /** An answer as JSON without a blank too many. */
+    public static String compact(Object answer) {
+        try {
+            return COMPACT.writeValueAsString(answer);
         } catch (JsonProcessingException e) {
             throw new IllegalArgumentException(
                     "No JSON for " + answer.getClass().getSimpleName(), e);

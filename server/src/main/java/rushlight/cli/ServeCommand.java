@@ -1,0 +1,122 @@
+package rushlight.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.concurrent.CountDownLatch;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+import rushlight.archive.Archive;
+import rushlight.archive.DemoLeague;
+import rushlight.web.http.Server;
+
+/** Shows the data folder in a browser. */
+@Command(
+        name = "serve",
+        mixinStandardHelpOptions = true,
+        description = {
+            "Shows your data folder in a browser, until you press Ctrl-C.",
+            "",
+            "It answers to this machine alone, because it has no accounts yet: whoever reaches it may read and change"
+                    + " everything.",
+            ""
+        },
+        footer = {
+            "",
+            "Examples:",
+            "  rushlight serve                  your data folder, at http://localhost:7070/",
+            "  rushlight serve --demo           an invented league to look around in",
+            "  rushlight serve --port 8080      at another port; 0 takes any free one"
+        })
+final class ServeCommand implements Callable<Integer> {
+    private static final String HERE = "127.0.0.1";
+    private static final int HIGHEST_PORT = 65_535;
+
+    @Option(
+            names = "--data",
+            paramLabel = "DIR",
+            description =
+                    "the data folder (as everywhere: ~/.rushlight or $RUSHLIGHT_DATA; with --demo ~/.rushlight-demo)")
+    private Optional<Path> folder = Optional.empty();
+
+    @Option(names = "--port", paramLabel = "NUMBER", defaultValue = "7070", description = "where to listen (7070)")
+    private int port;
+
+    @Option(
+            names = "--bind",
+            paramLabel = "ADDRESS",
+            defaultValue = HERE,
+            description = "network address to listen on; without accounts only this machine's")
+    private String bind = HERE;
+
+    @Option(names = "--demo", description = "show the invented league")
+    private boolean demo;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() throws InterruptedException {
+        if (port < 0 || port > HIGHEST_PORT) {
+            throw new ParameterException(spec.commandLine(), "A port is a number from 0 to " + HIGHEST_PORT + ".");
+        }
+        if (!bind.equals(HERE) && !bind.equals("localhost")) {
+            throw new ParameterException(
+                    spec.commandLine(),
+                    "Rushlight has no accounts yet, so it listens to this machine alone: anybody who reached \"" + bind
+                            + "\" could read and change your film. Leave --bind out.");
+        }
+        CountDownLatch stop = new CountDownLatch(1);
+        CountDownLatch stopped = new CountDownLatch(1);
+        Thread end = new Thread(() -> {
+            stop.countDown();
+            await(stopped);
+        });
+        try (Archive archive = Archive.open(where())) {
+            if (demo) {
+                DemoLeague.into(archive);
+            }
+            try (Server server = Server.start(archive, port, demo)) {
+                Runtime.getRuntime().addShutdownHook(end);
+                say(server);
+                stop.await();
+            }
+        } finally {
+            stopped.countDown();
+        }
+        return 0;
+    }
+
+    private void say(Server server) {
+        PrintWriter out = spec.commandLine().getOut();
+        out.println("Rushlight shows " + (demo ? "an invented league" : where()) + " at " + server.address());
+        out.println("Press Ctrl-C to stop.");
+        out.flush();
+    }
+
+    private static void await(CountDownLatch latch) {
+        try {
+            latch.await();
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+    }
+
+    private Path where() {
+        if (folder.isPresent()) {
+            return folder.get();
+        }
+        Path home = Path.of(System.getProperty("user.home"));
+        if (demo) {
+            return home.resolve(".rushlight-demo");
+        }
+        return Optional.ofNullable(System.getenv("RUSHLIGHT_DATA"))
+                .filter(text -> !text.isBlank())
+                .map(Path::of)
+                .orElse(home.resolve(".rushlight"));
+    }
+}

@@ -1,0 +1,67 @@
+package rushlight.web;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import rushlight.film.Prospect;
+import rushlight.findings.Assessment;
+import rushlight.findings.Judged;
+import rushlight.findings.Polarity;
+
+/**
+ * Everybody, with the findings somebody chose.
+ *
+ * @param findings the findings that make the columns
+ * @param prospects in order of their ids
+ */
+public record BoardAnswer(List<String> findings, List<Row> prospects) {
+    /**
+     * One prospect.
+     *
+     * @param verdicts how many of what is held against him stands at each word
+     * @param cells the chosen findings
+     */
+    public record Row(
+            String id,
+            String name,
+            String position,
+            String team,
+            String classYear,
+            int reps,
+            int games,
+            Optional<AssessAnswer.Main> primary,
+            Map<String, Long> verdicts,
+            Map<String, FindingCell> cells) {}
+
+    /** The board over these assessments. */
+    public static BoardAnswer of(List<String> findings, List<Assessment> assessments) {
+        return new BoardAnswer(
+                findings, assessments.stream().map(one -> row(findings, one)).toList());
+    }
+
+    private static Row row(List<String> findings, Assessment one) {
+        Prospect prospect = one.prospect();
+        Map<String, FindingCell> cells = new TreeMap<>();
+        findings.forEach(slug -> one.finding(slug).ifPresent(judged -> cells.put(slug, FindingCell.of(judged))));
+        return new Row(
+                prospect.id(),
+                prospect.name(),
+                prospect.position(),
+                prospect.team(),
+                prospect.classYear(),
+                one.reps(),
+                one.games(),
+                one.primary().map(AssessAnswer::main),
+                one.findings().stream()
+                        .filter(judged -> isHeldAgainstHim(judged.finding().polarity()))
+                        .map(Judged::verdict)
+                        .collect(Collectors.groupingBy(v -> v.slug(), TreeMap::new, Collectors.counting())),
+                cells);
+    }
+
+    private static boolean isHeldAgainstHim(Polarity polarity) {
+        return polarity == Polarity.GAP;
+    }
+}

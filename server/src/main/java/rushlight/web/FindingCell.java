@@ -1,0 +1,43 @@
+package rushlight.web;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import rushlight.evidence.Interval;
+import rushlight.findings.Judged;
+import rushlight.findings.Outcome;
+
+/** One finding of one prospect in a table. */
+public record FindingCell(
+        String finding,
+        String verdict,
+        int opportunities,
+        int events,
+        OptionalDouble rate,
+        OptionalDouble low,
+        OptionalDouble high,
+        OptionalDouble line) {
+    /** What was judged, in short. */
+    public static FindingCell of(Judged judged) {
+        Outcome outcome = judged.outcome();
+        return new FindingCell(
+                judged.finding().slug(),
+                outcome.verdict().slug(),
+                outcome.rate().opportunities(),
+                outcome.rate().events(),
+                outcome.share(),
+                end(outcome.shown().map(Interval::low)),
+                end(outcome.shown().map(Interval::high)),
+                judged.finding().standard().line());
+    }
+
+    /** Whether the likely ranges of two cells do not touch. */
+    public boolean isApartFrom(FindingCell other) {
+        return low.isPresent()
+                && other.low.isPresent()
+                && (low.getAsDouble() > other.high.orElse(1) || high.orElse(1) < other.low.getAsDouble());
+    }
+
+    private static OptionalDouble end(Optional<Double> value) {
+        return value.map(OptionalDouble::of).orElseGet(OptionalDouble::empty);
+    }
+}

@@ -1,0 +1,26 @@
+package rushlight.web;
+
+import rushlight.film.Prospect;
+import rushlight.situation.Tape;
+
+/**
+ * A prospect in a list.
+ *
+ * @param reps reps on his tape, one reading each
+ * @param games games they come from
+ */
+public record ProspectBrief(
+        String id, String name, String position, String team, String classYear, int reps, int games) {
+    /** The one whose tape this is. */
+    public static ProspectBrief of(Tape tape) {
+        Prospect prospect = tape.prospect();
+        return new ProspectBrief(
+                prospect.id(),
+                prospect.name(),
+                prospect.position(),
+                prospect.team(),
+                prospect.classYear(),
+                tape.size(),
+                tape.games().size());
+    }
+}

@@ -1,0 +1,219 @@
+package rushlight.web.http;
+
+import io.javalin.http.Context;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import rushlight.archive.Archive;
+import rushlight.archive.LogSummary;
+import rushlight.film.Game;
+import rushlight.film.Prospect;
+import rushlight.findings.Finding;
+import rushlight.findings.Profile;
+import rushlight.index.Footage;
+import rushlight.index.IndexedRep;
+import rushlight.situation.Narrowing;
+import rushlight.situation.Tape;
+import rushlight.situation.TapedGame;
+import rushlight.web.AssessAnswer;
+import rushlight.web.BoardAnswer;
+import rushlight.web.CompareAnswer;
+import rushlight.web.LogBrief;
+import rushlight.web.ProspectAnswer;
+import rushlight.web.ProspectBrief;
+import rushlight.words.NearestLabels;
+
+/** What film says of prospects. */
+final class FilmRoutes {
+    private static final int FEWEST = 2;
+    private static final int MOST = 4;
+
+    private final Archive archive;
+    private final FilmVersion version;
+
+    FilmRoutes(Archive archive, FilmVersion version) {
+        this.archive = archive;
+        this.version = version;
+    }
+
+    List<Route> routes() {
+        return List.of(
+                Route.get("/api/prospects", this::prospects),
+                Route.get("/api/prospects/{id}", this::prospect),
+                Route.get("/api/prospects/{id}/assessment", this::assessment),
+                Route.get("/api/prospects/{id}/findings/{finding}/reps", this::findingReps),
+                Route.get("/api/board", this::board),
+                Route.get("/api/compare", this::compare),
+                Route.get("/api/logs", this::logs));
+    }
+
+    private void prospects(Context ctx) {
+        Versions.json(
+                ctx,
+                version.now(),
+                () -> Map.of(
+                        "prospects",
+                        archive.watch(footage ->
+                                footage.tapes().map(ProspectBrief::of).toList())));
+    }
+
+    private void prospect(Context ctx) {
+        Narrowing narrowing = Request.narrowing(ctx);
+        Versions.json(
+                ctx,
+                version.now(),
+                () -> archive.watch(footage -> {
+                    Tape tape = tape(footage, ctx.pathParam("id"));
+                    List<IndexedRep> kept = reps(footage, tape, narrowing(narrowing, tape));
+                    Profile profile = archive.book().profile(narrowing.of(tape), kept);
+                    return ProspectAnswer.of(tape.prospect(), whole(tape), narrowing, profile);
+                }));
+    }
+
+    private void assessment(Context ctx) {
+        Narrowing narrowing = Request.narrowing(ctx);
+        Versions.json(
+                ctx,
+                version.now(),
+                () -> archive.watch(footage -> {
+                    Tape tape = tape(footage, ctx.pathParam("id"));
+                    return AssessAnswer.of(
+                            archive.book().assess(narrowing(narrowing, tape).of(tape)),
+                            Request.flag(ctx, "reps", true));
+                }));
+    }
+
+    private void findingReps(Context ctx) {
+        Narrowing narrowing = Request.narrowing(ctx);
+        Finding finding = finding(ctx.pathParam("finding"), 404);
+        Versions.json(
+                ctx,
+                version.now(),
+                () -> archive.watch(footage -> {
+                    Tape tape = tape(footage, ctx.pathParam("id"));
+                    List<IndexedRep> kept = reps(footage, tape, narrowing(narrowing, tape));
+                    return new Evidences(archive.book().taxonomy())
+                            .of(finding, archive.book().assess(narrowing.of(tape)), kept, games(tape));
+                }));
+    }
+
+    private void board(Context ctx) {
+        List<String> chosen = ctx.queryParams("finding").stream().distinct().toList();
+        chosen.forEach(slug -> finding(slug, 422));
+        Versions.json(
+                ctx,
+                version.now(),
+                () -> archive.watch(footage -> BoardAnswer.of(
+                        chosen,
+                        footage.tapes().parallel().map(archive.book()::assess).toList())));
+    }
+
+    private void compare(Context ctx) {
+        List<String> ids = ctx.queryParams("id").stream().distinct().toList();
+        if (ids.size() < FEWEST || ids.size() > MOST) {
+            throw Problem.of(422, "Name two to four prospects, each with id=.").thrown();
+        }
+        Versions.json(
+                ctx,
+                version.now(),
+                () -> archive.watch(footage -> {
+                    List<CompareAnswer.Side> sides = new ArrayList<>();
+                    for (String id : ids) {
+                        Tape tape = tape(footage, id);
+                        sides.add(new CompareAnswer.Side(
+                                archive.book().assess(tape), archive.book().profile(tape, footage.reps(id))));
+                    }
+                    return CompareAnswer.of(sides);
+                }));
+    }
+
+    private void logs(Context ctx) {
+        Versions.json(
+                ctx,
+                version.now(),
+                () -> Map.of(
+                        "logs",
+                        LogSummary.all(archive.store()).stream()
+                                .map(LogBrief::of)
+                                .toList()));
+    }
+
+    private Tape tape(Footage footage, String id) {
+        return footage.tape(id).orElseThrow(() -> {
+            List<String> ids = footage.prospects().stream().map(Prospect::id).toList();
+            return Problem.of(404, "There is no film of \"" + id + "\".")
+                    .withNearest(NearestLabels.words(ids).to(id, 3))
+                    .thrown();
+        });
+    }
+
+    private Finding finding(String slug, int status) {
+        return archive.book().findings().finding(slug).orElseThrow(() -> {
+            List<String> slugs =
+                    archive.book().findings().all().stream().map(Finding::slug).toList();
+            return Problem.of(status, "The book has no finding \"" + slug + "\".")
+                    .withNearest(NearestLabels.words(slugs).to(slug, 3))
+                    .thrown();
+        });
+    }
+
+    /** The same narrowing, if the tape has what it asks for. */
+    private static Narrowing narrowing(Narrowing asked, Tape tape) {
+        check("game", asked.game(), tape.games().stream().map(TapedGame::id).toList());
+        check("opponent", asked.opponent(), opponents(tape));
+        check("over", asked.over(), List.copyOf(tape.rows("over").keySet()));
+        return asked;
+    }
+
+    private static void check(String name, Optional<String> asked, List<String> known) {
+        if (asked.isPresent() && !known.contains(asked.get())) {
+            throw Problem.of(422, "His tape has no " + name + " \"" + asked.get() + "\".")
+                    .withNearest(NearestLabels.words(known).to(asked.get(), 3))
+                    .thrown();
+        }
+    }
+
+    private static List<IndexedRep> reps(Footage footage, Tape tape, Narrowing narrowing) {
+        List<IndexedRep> all = footage.reps(tape.prospect().id());
+        return narrowing.kept(tape).stream().mapToObj(all::get).toList();
+    }
+
+    private ProspectAnswer.Whole whole(Tape tape) {
+        Map<String, Game> games = games(tape);
+        return new ProspectAnswer.Whole(
+                tape.size(),
+                tape.games().stream()
+                        .map(g -> ProspectAnswer.Played.of(
+                                games.getOrDefault(g.id(), unknown(g)), g.reps().cardinality()))
+                        .toList(),
+                opponents(tape),
+                List.copyOf(tape.rows("over").keySet()),
+                LogSummary.all(archive.store()).stream()
+                        .filter(log ->
+                                log.prospect().id().equals(tape.prospect().id()))
+                        .map(LogBrief::of)
+                        .toList());
+    }
+
+    private Map<String, Game> games(Tape tape) {
+        Map<String, Game> games = new HashMap<>();
+        for (TapedGame game : tape.games()) {
+            games.put(game.id(), archive.store().game(game.id()).orElse(unknown(game)));
+        }
+        return games;
+    }
+
+    private static Game unknown(TapedGame game) {
+        return new Game(game.id(), game.name(), Optional.empty(), game.opponent(), "");
+    }
+
+    private static List<String> opponents(Tape tape) {
+        return tape.games().stream()
+                .map(TapedGame::opponent)
+                .filter(name -> !name.isEmpty())
+                .distinct()
+                .toList();
+    }
+}

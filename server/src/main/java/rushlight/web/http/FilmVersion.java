@@ -1,0 +1,28 @@
+package rushlight.web.http;
+
+import rushlight.archive.Archive;
+
+/** The entity tag of everything that is said of the film as it is now. */
+final class FilmVersion {
+    private static final int SHORT = 12;
+
+    private final Archive archive;
+
+    FilmVersion(Archive archive) {
+        this.archive = archive;
+    }
+
+    /** Changes with every change of the film or the book. */
+    String now() {
+        return "W/\"" + archive.store().revision() + "-" + book() + "\"";
+    }
+
+    /** Changes with the book alone. */
+    String ofBook() {
+        return "W/\"" + book() + "\"";
+    }
+
+    private String book() {
+        return archive.book().ontology().fingerprint().substring(0, SHORT);
+    }
+}

@@ -1,0 +1,94 @@
+package rushlight.web.http;
+
+import io.javalin.Javalin;
+import io.javalin.config.JavalinConfig;
+import io.javalin.http.Context;
+import java.util.ArrayList;
+import java.util.List;
+import rushlight.archive.Archive;
+
+/** The running server. It answers to this machine alone; there are no accounts, so nobody else may come in. */
+public final class Server implements AutoCloseable {
+    private static final String HERE = "127.0.0.1";
+    private static final long LONGEST_REQUEST = 1L << 20;
+    private static final long STOPPING_MILLIS = 5_000;
+    private static final List<String> NO_PAGES = List.of("/api", "/id", "/sparql", "/clips");
+
+    private final Javalin javalin;
+
+    private Server(Javalin javalin) {
+        this.javalin = javalin;
+    }
+
+    /**
+     * Starts answering.
+     *
+     * @param archive the film; it stays open when the server is closed
+     * @param port where to listen; 0 takes any free one
+     * @param demo whether this is the invented league
+     */
+    public static Server start(Archive archive, int port, boolean demo) {
+        List<Route> routes = routes(archive, demo);
+        Problems problems = new Problems(routes);
+        Pages pages = Pages.packed();
+        Javalin javalin = Javalin.create(config -> {
+            settings(config);
+            problems.handle(config.routes);
+            config.routes.before(Guard::before);
+            routes.forEach(route -> config.routes.addHttpHandler(route.method(), route.path(), route.handler()));
+            config.routes.get("/*", ctx -> page(ctx, pages, problems));
+        });
+        return new Server(javalin.start(HERE, port));
+    }
+
+    /** Everything it answers to, beside the pages. */
+    static List<Route> routes(Archive archive, boolean demo) {
+        FilmVersion version = new FilmVersion(archive);
+        List<Route> routes = new ArrayList<>();
+        routes.addAll(new ProgramRoutes(archive, demo).routes());
+        routes.addAll(new BookRoutes(archive, version).routes());
+        routes.addAll(new FilmRoutes(archive, version).routes());
+        routes.addAll(Clips.packed().routes());
+        return routes;
+    }
+
+    /** Where to point a browser. */
+    public String address() {
+        return "http://localhost:" + port() + "/";
+    }
+
+    /** The port it listens on. */
+    public int port() {
+        return javalin.port();
+    }
+
+    /** Lets running requests end and stops. */
+    @Override
+    public void close() {
+        javalin.stop();
+    }
+
+    private static void settings(JavalinConfig config) {
+        config.startup.showJavalinBanner = false;
+        config.startup.showOldJavalinVersionWarning = false;
+        config.startup.startupWatcherEnabled = false;
+        config.http.maxRequestSize = LONGEST_REQUEST;
+        config.http.defaultContentType = "application/json";
+        config.jetty.modifyServer(jetty -> {
+            jetty.setErrorHandler(new Problems.Engine());
+            jetty.setStopTimeout(STOPPING_MILLIS);
+        });
+        config.jetty.modifyHttpConfiguration(http -> {
+            http.setSendServerVersion(false);
+            http.setSendDateHeader(true);
+        });
+    }
+
+    private static void page(Context ctx, Pages pages, Problems problems) {
+        boolean isNoPage = NO_PAGES.stream()
+                .anyMatch(start -> ctx.path().equals(start) || ctx.path().startsWith(start + "/"));
+        if (isNoPage || !pages.send(ctx)) {
+            throw problems.nowhere(ctx).thrown();
+        }
+    }
+}

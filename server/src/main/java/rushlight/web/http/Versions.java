@@ -1,0 +1,66 @@
+package rushlight.web.http;
+
+import io.javalin.http.Context;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.Arrays;
+import java.util.HexFormat;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
+import rushlight.web.Json;
+
+/** Entity tags: what a browser has already is not made and sent again. */
+final class Versions {
+    private static final int BYTES = 12;
+
+    private Versions() {}
+
+    /** The tag of some content. */
+    static String ofContent(byte[] content) {
+        try {
+            byte[] hash = MessageDigest.getInstance("SHA-256").digest(content);
+            return "\"" + HexFormat.of().formatHex(hash, 0, BYTES) + "\"";
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("Every Java has SHA-256.", e);
+        }
+    }
+
+    /** Puts the tag on the answer; where the browser has that version, answers 304 and gives true. */
+    static boolean isKnown(Context ctx, String etag) {
+        ctx.header("ETag", etag);
+        if (matches(ctx.header("If-None-Match"), etag)) {
+            ctx.status(304);
+            return true;
+        }
+        return false;
+    }
+
+    /** Whether a header names this version, weakly compared. */
+    static boolean matches(@Nullable String header, String etag) {
+        return header != null
+                && (header.strip().equals("*")
+                        || Arrays.stream(header.split(",", -1))
+                                .map(Versions::strong)
+                                .anyMatch(strong(etag)::equals));
+    }
+
+    /** Answers with JSON that holds for one version of film and book, made only where the browser lacks it. */
+    static void json(Context ctx, String etag, Supplier<Object> answer) {
+        ctx.header("Cache-Control", "no-cache");
+        if (!isKnown(ctx, etag)) {
+            json(ctx, answer.get());
+        }
+    }
+
+    /** Answers with JSON. */
+    static void json(Context ctx, Object answer) {
+        ctx.contentType("application/json").result(Json.compact(answer));
+    }
+
+    /** The tag without the mark of weakness and without what a compressing proxy hangs on it. */
+    private static String strong(String etag) {
+        String plain = etag.strip();
+        plain = plain.startsWith("W/") ? plain.substring(2) : plain;
+        return plain.replaceFirst("--(gzip|br)\"$", "\"");
+    }
+}

@@ -4,29 +4,28 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Instant;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.Function;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import rushlight.evidence.Rate;
 import rushlight.film.Log;
 import rushlight.film.LogId;
 import rushlight.film.Prospect;
-import rushlight.film.RepFacts;
 import rushlight.findings.Assessment;
 import rushlight.index.Footage;
 import rushlight.index.IndexState;
 import rushlight.index.RepIndex;
 import rushlight.situation.LogFacts;
-import rushlight.store.Classified;
+import rushlight.store.Change;
 import rushlight.store.LogGraph;
 import rushlight.store.Store;
 
@@ -36,7 +35,6 @@ import rushlight.store.Store;
  * opened.
  */
 public final class Archive implements AutoCloseable {
-    private static final String REP_CLASS = "repClass";
     private static final int LOGS_AT_ONCE = 200;
 
     private final Path folder;
@@ -44,6 +42,10 @@ public final class Archive implements AutoCloseable {
     private final Book book;
     private final Store store;
     private final RepIndex index;
+    private final Writing writing;
+
+    /** One writer at a time; readers never wait. */
+    private final ReentrantLock one = new ReentrantLock();
 
     private Archive(Path folder, FolderLock lock, Book book, Store store, RepIndex index) {
         this.folder = folder;
@@ -51,6 +53,7 @@ public final class Archive implements AutoCloseable {
         this.book = book;
         this.store = store;
         this.index = index;
+        this.writing = new Writing(book, store, index);
     }
 
     /**
@@ -87,6 +90,11 @@ public final class Archive implements AutoCloseable {
         return Settings.in(folder).defaultNumbering();
     }
 
+    /** Orders logs by whose reading of a rep counts first. */
+    public Comparator<LogId> firstBelieved() {
+        return Settings.in(folder).firstBelieved();
+    }
+
     /** Asks a question of everything that can be counted, as it is now. */
     public <T> T watch(Function<Footage, T> question) {
         return index.read(Settings.in(folder).evaluators(), question);
@@ -115,11 +123,6 @@ public final class Archive implements AutoCloseable {
     /** Every log as it was charted, in the order of evaluator, prospect and game. */
     public List<Log> logs() {
         return store.logs().stream().flatMap(id -> store.log(id).stream()).toList();
-    }
-
-    /** The files that the stored logs came from. */
-    Set<Log.Source> sources() {
-        return store.logs().stream().flatMap(id -> store.source(id).stream()).collect(Collectors.toSet());
     }
 
     /** One log as it was charted. */
@@ -153,6 +156,15 @@ public final class Archive implements AutoCloseable {
      * @param add keep stored readings whose rep the new log does not name
      */
     public PutResult put(List<Log> logs, Collection<Prospect> prospects, boolean add) {
+        one.lock();
+        try {
+            return putAlone(logs, prospects, add);
+        } finally {
+            one.unlock();
+        }
+    }
+
+    private PutResult putAlone(List<Log> logs, Collection<Prospect> prospects, boolean add) {
         List<String> reasons = Clashes.of(logs, prospects, store);
         if (!reasons.isEmpty()) {
             return new PutResult.Refused(reasons);
@@ -168,14 +180,17 @@ public final class Archive implements AutoCloseable {
         List<PutResult.Replaced> replaced = new ArrayList<>();
         byId.forEach((id, log) -> replaced.add(
                 new PutResult.Replaced(id, store.readings(id), log.readings().size())));
-        List<LogFacts> facts =
-                byId.values().parallelStream().map(book::classified).toList();
-        long revision = store.replace(classified(facts), prospects, fingerprint(), now());
+        PutResult.Stored stored = new PutResult.Stored(replaced);
+        writing.write(byId.values(), List.of(), prospects, Change.Note.of(Change.Kind.IMPORT, stored.said()));
         Settings.in(folder)
                 .withEvaluators(logs.stream().map(Log::evaluator).distinct().toList())
                 .save(folder);
-        index.update(facts.stream(), Set.of(), prospects, new IndexState(revision, fingerprint()));
-        return new PutResult.Stored(replaced);
+        return stored;
+    }
+
+    /** Changes one rep at a time, and takes changes back. */
+    public Edits edits() {
+        return new Edits(book, store, writing, one);
     }
 
     private void catchUp() {
@@ -184,11 +199,11 @@ public final class Archive implements AutoCloseable {
         if (state.isEmpty()) {
             rebuild();
         } else if (state.get().revision() != revision) {
-            List<LogFacts> changed = new ArrayList<>();
-            for (LogId id : store.changedSince(state.get().revision())) {
-                store.log(id).map(book::classified).ifPresent(changed::add);
-            }
-            index.update(changed.stream(), Set.of(), store.prospects(), new IndexState(revision, fingerprint()));
+            Set<LogId> changed = store.changedSince(state.get().revision());
+            Set<LogId> gone = new HashSet<>(changed);
+            store.logs().forEach(gone::remove);
+            changed.removeAll(gone);
+            index.update(read(changed), gone, store.prospects(), new IndexState(revision, fingerprint()));
         }
     }
 
@@ -198,32 +213,17 @@ public final class Archive implements AutoCloseable {
         for (int from = 0; from < all.size(); from += LOGS_AT_ONCE) {
             List<LogFacts> some = read(all.subList(from, Math.min(all.size(), from + LOGS_AT_ONCE)))
                     .toList();
-            store.reclassify(classified(some), fingerprint(), now());
+            store.reclassify(Writing.classified(some), fingerprint(), Writing.now());
         }
         index.rebuild(read(all), store.prospects(), new IndexState(store.revision(), fingerprint()));
     }
 
-    private Stream<LogFacts> read(List<LogId> ids) {
+    private Stream<LogFacts> read(Collection<LogId> ids) {
         return ids.stream().flatMap(id -> store.log(id).stream()).map(book::classified);
-    }
-
-    private static List<Classified> classified(List<LogFacts> logs) {
-        return logs.stream()
-                .map(log -> new Classified(
-                        log.log(), log.facts().stream().map(Archive::classes).toList()))
-                .toList();
-    }
-
-    private static Set<String> classes(RepFacts facts) {
-        return facts.tagged(REP_CLASS);
     }
 
     private String fingerprint() {
         return book.ontology().fingerprint();
-    }
-
-    private static Instant now() {
-        return Instant.now().truncatedTo(ChronoUnit.MILLIS);
     }
 
     private static void make(Path folder) {

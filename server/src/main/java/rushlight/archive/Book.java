@@ -26,6 +26,7 @@ import rushlight.situation.Tapes;
 public final class Book {
     /** The file of a data folder that holds a user's own terms. */
     public static final String OVERLAY = "overlay.ttl";
+    static final String REP_CLASS = "repClass";
 
     private final Ontology ontology;
     private final Taxonomy taxonomy;

@@ -9,6 +9,8 @@ import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import rushlight.film.Log;
 import rushlight.film.Prospect;
 import rushlight.film.csv.FilmLogReader;
@@ -16,6 +18,7 @@ import rushlight.film.csv.ProspectsReader;
 import rushlight.film.csv.ReadResult;
 import rushlight.knowledge.BrokenBookException;
 import rushlight.knowledge.PackedFiles;
+import rushlight.store.Store;
 
 /** The invented league that comes with the program. */
 public final class DemoLeague {
@@ -25,7 +28,10 @@ public final class DemoLeague {
 
     /** Puts the league into a folder that does not hold it yet, or holds another edition of it. */
     public static void into(Archive archive) {
-        if (archive.sources().containsAll(files())) {
+        Store store = archive.store();
+        Set<Log.Source> held =
+                store.logs().stream().flatMap(id -> store.source(id).stream()).collect(Collectors.toSet());
+        if (held.containsAll(files())) {
             return;
         }
         List<Prospect> prospects = prospects();

@@ -14,6 +14,13 @@ public sealed interface PutResult {
         public Stored {
             logs = List.copyOf(logs);
         }
+
+        /** One sentence for people. */
+        public String said() {
+            int readings = logs.stream().mapToInt(Replaced::after).sum();
+            return "Imported " + readings + (readings == 1 ? " reading in " : " readings in ") + logs.size()
+                    + (logs.size() == 1 ? " log." : " logs.");
+        }
     }
 
     /**

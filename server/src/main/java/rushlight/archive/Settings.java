@@ -11,9 +11,12 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import rushlight.film.Identity;
+import rushlight.film.LogId;
 
 /**
  * What a data folder remembers beside the film.
@@ -54,6 +57,14 @@ record Settings(
 
     Optional<String> defaultNumbering() {
         return Optional.ofNullable(numbering);
+    }
+
+    Comparator<LogId> firstBelieved() {
+        List<String> slugs = evaluators.stream().map(Identity::slug).toList();
+        return Comparator.comparingInt(log -> {
+            int place = slugs.indexOf(log.evaluator());
+            return place < 0 ? Integer.MAX_VALUE : place;
+        });
     }
 
     Settings withEvaluators(Collection<String> more) {

@@ -49,9 +49,24 @@ final class Addresses {
         return NodeFactory.createURI(reading.getURI() + "/step/" + number);
     }
 
+    static boolean isLog(Node node) {
+        return node.getURI().startsWith(DATA + "log/");
+    }
+
+    /** The reading that stands at an address. */
+    static PastChange.After after(Node reading) {
+        String[] parts = reading.getURI().substring((DATA + "rep/").length()).split("/", -1);
+        return new PastChange.After(
+                new LogId(unescape(parts[4]), unescape(parts[0]), unescape(parts[1])), unescape(parts[2]));
+    }
+
     static String last(Node node) {
         String iri = node.getURI();
-        return URLDecoder.decode(iri.substring(iri.lastIndexOf('/') + 1), StandardCharsets.UTF_8);
+        return unescape(iri.substring(iri.lastIndexOf('/') + 1));
+    }
+
+    private static String unescape(String part) {
+        return URLDecoder.decode(part, StandardCharsets.UTF_8);
     }
 
     private static Node node(String kind, String... parts) {

@@ -62,7 +62,8 @@ public final class LogGraph {
         add(out, node, Terms.RULES_REVISION, text(rules));
         add(out, node, Terms.GENERATED, NodeFactory.createLiteralDT(when.toString(), XSDDatatype.XSDdateTime));
         for (int i = 0; i < log.readings().size(); i++) {
-            writeReading(log.readings().get(i), id, node, i, classes.get(i), out);
+            Reading reading = log.readings().get(i);
+            writeReading(reading, Addresses.reading(reading.rep(), id.evaluator()), node, i, classes.get(i), out);
         }
     }
 
@@ -77,7 +78,8 @@ public final class LogGraph {
         }
     }
 
-    private void writeHead(Log log, LogId id, Node node, Consumer<Triple> out) {
+    /** Hands the triples of a log, but not those of its readings, to {@code out}. */
+    void writeHead(Log log, LogId id, Node node, Consumer<Triple> out) {
         Node person = Addresses.person(id.evaluator());
         Node file = Addresses.file(log.source().sha256());
         add(out, node, TYPE, Terms.LOG_CLASS);
@@ -117,9 +119,8 @@ public final class LogGraph {
         addText(out, node, Terms.LEVEL, game.level());
     }
 
-    private void writeReading(
-            Reading reading, LogId id, Node log, int order, Set<String> classes, Consumer<Triple> out) {
-        Node node = Addresses.reading(reading.rep(), id.evaluator());
+    /** Hands the triples of a reading that stands at {@code node} to {@code out}. */
+    void writeReading(Reading reading, Node node, Node log, int order, Set<String> classes, Consumer<Triple> out) {
         add(out, node, TYPE, Terms.READING_CLASS);
         add(out, node, Terms.LOG, log);
         add(out, node, Terms.REP, text(reading.rep().rep()));

@@ -51,21 +51,29 @@ final class LogReader {
 
     /** A log without its readings. */
     Log head(LogId id) {
-        Node node = Addresses.log(id);
+        return head(id, graph, Addresses.log(id));
+    }
+
+    /** A log without its readings, where what can change of it stands in another graph. */
+    Log head(LogId id, Graph from, Node node) {
         Set<String> charted = new TreeSet<>();
-        graph.find(node, Terms.CHARTED, Node.ANY)
+        from.find(node, Terms.CHARTED, Node.ANY)
                 .forEachRemaining(t -> charted.add(t.getObject().getLiteralLexicalForm()));
         return new Log(
-                text(object(node, Terms.EVALUATOR).orElseThrow(), LABEL),
+                text(Addresses.person(id.evaluator()), LABEL),
                 prospect(Addresses.prospect(id.prospect())),
                 game(Addresses.game(id.game())),
                 charted,
                 List.of(),
-                source(node));
+                source(from, node));
     }
 
     Log.Source source(Node log) {
-        Node file = object(log, Terms.DERIVED).orElseThrow();
+        return source(graph, log);
+    }
+
+    private Log.Source source(Graph from, Node log) {
+        Node file = from.find(log, Terms.DERIVED, Node.ANY).next().getObject();
         return new Log.Source(text(file, Terms.FILE_NAME), text(file, Terms.SHA256));
     }
 
@@ -91,6 +99,11 @@ final class LogReader {
                 text(node, Terms.LEVEL));
     }
 
+    /** The place of a reading in its log, from 0. */
+    int order(Node reading) {
+        return Integer.parseInt(text(reading, Terms.ORDER)) - 1;
+    }
+
     String name(Node node) {
         return text(node, LABEL);
     }
@@ -100,8 +113,7 @@ final class LogReader {
         List<Placed> placed = new ArrayList<>();
         for (Triple t : graph.find(Node.ANY, Terms.LOG, log).toList()) {
             Node reading = t.getSubject();
-            int order = Integer.parseInt(text(reading, Terms.ORDER));
-            placed.add(new Placed(order, reading(reading, id, evaluator)));
+            placed.add(new Placed(order(reading), reading(reading, id, evaluator)));
         }
         return placed.stream()
                 .sorted(Comparator.comparingInt(Placed::order))
@@ -109,7 +121,7 @@ final class LogReader {
                 .toList();
     }
 
-    private Reading reading(Node node, LogId id, String evaluator) {
+    Reading reading(Node node, LogId id, String evaluator) {
         Map<String, List<String>> tags = new HashMap<>();
         Map<Integer, Step> steps = new TreeMap<>();
         List<String> listed = new ArrayList<>();

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import org.apache.jena.datatypes.xsd.XSDDatatype;
 import org.apache.jena.graph.Graph;
 import org.apache.jena.graph.Node;
@@ -73,19 +74,25 @@ public final class Store implements AutoCloseable {
 
     /** The same together with what is known of prospects, in one change. */
     public long replace(Collection<Classified> logs, Collection<Prospect> prospects, String rules, Instant when) {
-        return Txn.calculateWrite(data, () -> {
-            Graph film = data.getDefaultGraph();
-            Set<LogId> touched = putProspects(film, prospects);
-            Set<LogId> replaced = new HashSet<>();
-            for (Classified classified : logs) {
-                LogId id = LogGraph.idOf(classified.log());
-                if (replaced.add(id)) {
-                    StoredLogs.remove(film, id);
-                }
-                writeKeepingKnown(film, classified, rules, when);
-            }
-            touched.addAll(replaced);
-            return StoredRevision.raise(data, touched, when);
+        return change(new Change(logs, List.of(), prospects, Change.Note.of(Change.Kind.IMPORT, "")), rules, when);
+    }
+
+    /**
+     * Makes a change: all of it or, if anything fails, nothing.
+     *
+     * @param rules fingerprint of the book that classified its logs
+     * @param when time of the change
+     * @return the new revision
+     */
+    public long change(Change change, String rules, Instant when) {
+        return Txn.calculateWrite(data, () -> new Changing(data, columns, writer, rules, when).make(change));
+    }
+
+    /** The changes that were made, the newest first, as many as are taken; good until the question is answered. */
+    public <T> T history(Function<Stream<PastChange>, T> question) {
+        return read(graphs -> {
+            History history = new History(graphs, columns);
+            return question.apply(history.revisions().stream().flatMap(revision -> history.change(revision).stream()));
         });
     }
 
@@ -101,12 +108,6 @@ public final class Store implements AutoCloseable {
             }
             return StoredRevision.raise(data, touched, when);
         });
-    }
-
-    /** Puts what is known of prospects in place of what was known before. Returns the new revision. */
-    public long replaceProspects(Collection<Prospect> prospects, Instant when) {
-        return Txn.calculateWrite(
-                data, () -> StoredRevision.raise(data, putProspects(data.getDefaultGraph(), prospects), when));
     }
 
     /** Every stored log, in the order of evaluator, prospect and game. */
@@ -206,29 +207,6 @@ public final class Store implements AutoCloseable {
 
     private <T> T read(Function<DatasetGraph, T> question) {
         return Txn.calculateRead(data, () -> question.apply(data));
-    }
-
-    /** Writes prospects in place of what was known of them; gives their logs. */
-    private Set<LogId> putProspects(Graph film, Collection<Prospect> prospects) {
-        Set<String> ids = new HashSet<>();
-        for (Prospect prospect : prospects) {
-            ids.add(prospect.id());
-            film.remove(Addresses.prospect(prospect.id()), ALL, ALL);
-            writer.writeProspect(prospect, film::add);
-        }
-        Set<LogId> logs = ids.isEmpty() ? new HashSet<>() : new HashSet<>(StoredLogs.ids(film));
-        logs.removeIf(id -> !ids.contains(id.prospect()));
-        return logs;
-    }
-
-    private void writeKeepingKnown(Graph film, Classified classified, String rules, Instant when) {
-        Node prospect = Addresses.prospect(classified.log().prospect().id());
-        boolean known = film.contains(prospect, RDFS.label.asNode(), ALL);
-        writer.write(classified.log(), classified.classes(), rules, when, t -> {
-            if (!known || !t.getSubject().equals(prospect)) {
-                film.add(t);
-            }
-        });
     }
 
     static Node integer(long value) {

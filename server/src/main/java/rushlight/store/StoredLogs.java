@@ -19,18 +19,23 @@ final class StoredLogs {
     }
 
     static void remove(Graph film, LogId id) {
+        triples(film, id).forEach(film::delete);
+    }
+
+    /** Everything that hangs on a log and on nothing else. */
+    static List<Triple> triples(Graph film, LogId id) {
         Node log = Addresses.log(id);
         List<Node> readings =
                 film.find(Node.ANY, Terms.LOG, log).mapWith(Triple::getSubject).toList();
-        List<Triple> gone = new ArrayList<>(film.find(log, Node.ANY, Node.ANY).toList());
+        List<Triple> its = new ArrayList<>(film.find(log, Node.ANY, Node.ANY).toList());
         for (Node reading : readings) {
             for (Triple t : film.find(reading, Node.ANY, Node.ANY).toList()) {
-                gone.add(t);
+                its.add(t);
                 if (t.getPredicate().equals(Terms.HIS_STEP) || t.getPredicate().equals(Terms.BLOCKER_STEP)) {
-                    gone.addAll(film.find(t.getObject(), Node.ANY, Node.ANY).toList());
+                    its.addAll(film.find(t.getObject(), Node.ANY, Node.ANY).toList());
                 }
             }
         }
-        gone.forEach(film::delete);
+        return its;
     }
 }

@@ -24,6 +24,8 @@ final class Terms {
     static final Node REVISION = Rl.term("revision");
     static final Node RULES_REVISION = Rl.term("rulesRevision");
     static final Node CHANGED = Rl.term("changed");
+    static final Node CHANGE_KIND = Rl.term("changeKind");
+    static final Node UNDOES = Rl.term("undoes");
     static final Node DATE = Rl.term("date");
     static final Node OPPONENT = Rl.term("opponent");
     static final Node LEVEL = Rl.term("level");
@@ -38,6 +40,9 @@ final class Terms {
     static final Node NOTE = Rl.term("note");
     static final Node ATTRIBUTED = prov("wasAttributedTo");
     static final Node GENERATED = prov("generatedAtTime");
+    static final Node MADE = prov("generated");
+    static final Node VERSION_OF = prov("specializationOf");
+    static final Node ENDED_BY = prov("wasInvalidatedBy");
     static final Node DERIVED = prov("wasDerivedFrom");
 
     private Terms() {}

@@ -1,10 +1,14 @@
 package rushlight.web;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.ObjectReader;
 import com.fasterxml.jackson.databind.ObjectWriter;
 import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.datatype.jdk8.Jdk8Module;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 
 /** Writes answers as JSON. */
 public final class Json {
@@ -12,6 +16,8 @@ public final class Json {
             new ObjectMapper().registerModule(new Jdk8Module()).enable(SerializationFeature.INDENT_OUTPUT);
 
     private static final ObjectWriter COMPACT = MAPPER.writer().without(SerializationFeature.INDENT_OUTPUT);
+
+    private static final ObjectReader STRICT = MAPPER.reader().with(DeserializationFeature.FAIL_ON_TRAILING_TOKENS);
 
     private Json() {}
 
@@ -32,6 +38,26 @@ public final class Json {
         } catch (JsonProcessingException e) {
             throw new IllegalArgumentException(
                     "No JSON for " + answer.getClass().getSimpleName(), e);
+        }
+    }
+
+    /**
+     * Reads what a program sent.
+     *
+     * @throws IllegalArgumentException where it is no such JSON; the message says why
+     */
+    public static <T> T read(byte[] json, Class<T> type) {
+        try {
+            T value = STRICT.forType(type).readValue(json);
+            if (value == null) {
+                throw new IllegalArgumentException("it is null.");
+            }
+            return value;
+        } catch (JsonProcessingException e) {
+            throw new IllegalArgumentException(
+                    e.getOriginalMessage().lines().findFirst().orElse("it cannot be read."), e);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
         }
     }
 }

@@ -136,7 +136,7 @@ class StoreTest {
                 "junior",
                 "");
         store.replace(List.of(classified(log("opener", kickOut("r1")))), "book", NOW);
-        store.replaceProspects(List.of(full), NOW);
+        store.replace(List.of(), List.of(full), "book", NOW);
 
         store.replace(List.of(classified(log("opener", kickOut("r1")))), "book", NOW);
 

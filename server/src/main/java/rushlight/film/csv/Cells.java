@@ -34,6 +34,20 @@ public final class Cells {
         return cells;
     }
 
+    /** The cells of a reading alone, without those that its log holds. */
+    public static Map<String, String> ofReading(Reading reading, FilmColumns film) {
+        Map<String, String> cells = new LinkedHashMap<>();
+        for (Column column : film.all()) {
+            String cell = column.kind() == Column.Kind.EXCHANGE
+                    ? exchange(reading)
+                    : String.join(";", reading.all(column.name()));
+            if (!cell.isEmpty()) {
+                cells.put(column.name(), cell);
+            }
+        }
+        return cells;
+    }
+
     /** The exchange as one cell. */
     public static String exchange(Reading reading) {
         return reading.exchange().stream().map(Cells::step).collect(Collectors.joining(" > "));

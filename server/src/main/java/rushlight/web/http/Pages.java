@@ -15,7 +15,7 @@ import rushlight.knowledge.PackedFiles;
  * {@code board.html}, where there is one, else {@code index.html}.
  */
 final class Pages {
-    private static final String FOLDER = "/rushlight/web/";
+    private static final String FOLDER = "/rushlight/client/";
     private static final String START = "index.html";
     private static final Map<String, String> TYPES = Map.ofEntries(
             Map.entry("html", "text/html"),

@@ -48,6 +48,8 @@ public final class Server implements AutoCloseable {
         routes.addAll(new ProgramRoutes(archive, demo).routes());
         routes.addAll(new BookRoutes(archive, version).routes());
         routes.addAll(new FilmRoutes(archive, version).routes());
+        routes.addAll(new RepRoutes(archive, version).routes());
+        routes.addAll(new ChangeRoutes(archive, version).routes());
         routes.addAll(Clips.packed().routes());
         return routes;
     }

@@ -1,0 +1,57 @@
+package rushlight.archive;
+
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
+import java.util.Collection;
+import java.util.List;
+import java.util.Set;
+import rushlight.film.Log;
+import rushlight.film.LogId;
+import rushlight.film.Prospect;
+import rushlight.film.RepFacts;
+import rushlight.index.IndexState;
+import rushlight.index.RepIndex;
+import rushlight.situation.LogFacts;
+import rushlight.store.Change;
+import rushlight.store.Classified;
+import rushlight.store.Store;
+
+/** Brings store and index from one revision to the next: the store first, so that nothing acknowledged is lost. */
+final class Writing {
+    private final Book book;
+    private final Store store;
+    private final RepIndex index;
+
+    Writing(Book book, Store store, RepIndex index) {
+        this.book = book;
+        this.store = store;
+        this.index = index;
+    }
+
+    /** Makes one change and gives its number. */
+    long write(Collection<Log> logs, Collection<LogId> gone, Collection<Prospect> prospects, Change.Note note) {
+        List<LogFacts> facts = logs.parallelStream().map(book::classified).toList();
+        long revision = store.change(new Change(classified(facts), gone, prospects, note), fingerprint(), now());
+        index.update(facts.stream(), gone, prospects, new IndexState(revision, fingerprint()));
+        return revision;
+    }
+
+    static List<Classified> classified(List<LogFacts> logs) {
+        return logs.stream()
+                .map(log -> new Classified(
+                        log.log(), log.facts().stream().map(Writing::classes).toList()))
+                .toList();
+    }
+
+    static Instant now() {
+        return Instant.now().truncatedTo(ChronoUnit.MILLIS);
+    }
+
+    private static Set<String> classes(RepFacts facts) {
+        return facts.tagged(Book.REP_CLASS);
+    }
+
+    private String fingerprint() {
+        return book.ontology().fingerprint();
+    }
+}

@@ -26,6 +26,7 @@ import rushlight.situation.Tapes;
 public final class Book {
     /** The file of a data folder that holds a user's own terms. */
     public static final String OVERLAY = "overlay.ttl";
+
     static final String REP_CLASS = "repClass";
 
     private final Ontology ontology;
@@ -124,7 +125,7 @@ public final class Book {
 
     /** Where he lines up and what he opens with, by one tape and the readings on it. */
     public Profile profile(Tape tape, List<IndexedRep> reps) {
-        return assessor.profile(tape, reps);
+        return Profile.of(tape, reps, assessor.book());
     }
 
     /** The findings that tapes are held against. */

@@ -14,7 +14,6 @@ import rushlight.evidence.Rate;
 import rushlight.evidence.Remembered;
 import rushlight.evidence.Verdict;
 import rushlight.film.Prospect;
-import rushlight.index.IndexedRep;
 import rushlight.knowledge.Ontology;
 import rushlight.knowledge.Taxonomy;
 import rushlight.situation.Situations;
@@ -52,15 +51,6 @@ public final class Assessor {
     /** The findings it looks for. */
     public FindingBook book() {
         return book;
-    }
-
-    /**
-     * Where he lines up and what he opens with.
-     *
-     * @param reps the readings of the tape, in its order
-     */
-    public Profile profile(Tape tape, List<IndexedRep> reps) {
-        return Profile.of(tape, reps, book.conventions());
     }
 
     /** What the film says about one prospect. */

@@ -55,7 +55,13 @@ public record Profile(int reps, SortedMap<String, Integer> phases, List<Spot> sp
         moves = List.copyOf(moves);
     }
 
-    static Profile of(Tape tape, List<IndexedRep> reps, Conventions conventions) {
+    /**
+     * Counts a tape by the conventions of a book.
+     *
+     * @param reps the readings of the tape, in its order
+     */
+    public static Profile of(Tape tape, List<IndexedRep> reps, FindingBook book) {
+        Conventions conventions = book.conventions();
         BitSet sure = new BitSet();
         sure.set(0, tape.size());
         sure.andNot(tape.fitting(conventions.lowConfidence()));

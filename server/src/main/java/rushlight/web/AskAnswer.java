@@ -175,7 +175,7 @@ public record AskAnswer(
                 rep.prospect().id(),
                 rep.game(),
                 rep.event(),
-                AssessAnswer.seconds(rep.sighting()));
+                AssessAnswer.Seconds.of(rep.sighting()));
     }
 
     static List<List<Integer>> spans(Marked marked) {

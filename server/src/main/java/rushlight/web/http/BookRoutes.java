@@ -10,11 +10,10 @@ import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
 import org.apache.jena.vocabulary.RDFS;
 import rushlight.archive.Archive;
+import rushlight.evidence.Rate;
 import rushlight.knowledge.Column;
 import rushlight.knowledge.Concept;
-import rushlight.knowledge.Counters;
 import rushlight.knowledge.Facts;
-import rushlight.knowledge.Pairing;
 import rushlight.knowledge.Rl;
 import rushlight.knowledge.Taxonomy;
 import rushlight.web.ColumnsAnswer;
@@ -171,24 +170,18 @@ final class BookRoutes {
     private void counters(Context ctx) {
         String slug = known(ctx).slug();
         Optional<String> when = Request.word(ctx, "when");
+        Optional<String> from = Request.word(ctx, "from");
         Versions.json(ctx, version.now(), () -> {
             boolean isAnswer = taxonomy.pairings().stream()
                     .flatMap(pairing -> pairing.trigger().stream())
                     .anyMatch(trigger -> taxonomy.isA(trigger, slug) || taxonomy.isA(slug, trigger));
             Optional<String> move = isAnswer ? Optional.empty() : Optional.of(slug);
             Optional<String> answer = isAnswer ? Optional.of(slug) : when;
-            List<Pairing> pairings = new Counters(taxonomy).of(move, answer);
-            return new CountersAnswer(
-                    move,
-                    answer,
-                    pairings.stream().map(p -> entry(p, move, answer)).toList());
+            return CountersAnswer.of(archive.book(), move, answer, from, pairing -> {
+                Rate seen = archive.seen(move, pairing.trigger().or(() -> answer), pairing.counter());
+                return Optional.of(new CountersAnswer.Seen(seen.opportunities(), seen.events()));
+            });
         });
-    }
-
-    private CountersAnswer.Entry entry(Pairing pairing, Optional<String> move, Optional<String> answer) {
-        var seen = archive.seen(move, pairing.trigger().or(() -> answer), pairing.counter());
-        return CountersAnswer.entry(
-                pairing, taxonomy, Optional.of(new CountersAnswer.Seen(seen.opportunities(), seen.events())));
     }
 
     private void film(Context ctx) {

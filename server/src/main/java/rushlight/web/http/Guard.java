@@ -13,9 +13,9 @@ final class Guard {
     private static final Set<String> HERE = Set.of("localhost", "127.0.0.1", "[::1]");
     private static final Set<HandlerType> READING = Set.of(HandlerType.GET, HandlerType.HEAD, HandlerType.OPTIONS);
     private static final String POLICY =
-            "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:; "
-                    + "media-src 'self' blob:; connect-src 'self'; manifest-src 'self'; base-uri 'none'; form-action 'self'; "
-                    + "frame-ancestors 'none'";
+            "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:; media-src 'self' blob:;"
+                    + " connect-src 'self'; manifest-src 'self'; base-uri 'none'; form-action 'self'; frame-ancestors"
+                    + " 'none'";
 
     private Guard() {}
 

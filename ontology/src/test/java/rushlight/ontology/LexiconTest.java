@@ -1,0 +1,56 @@
+package rushlight.ontology;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import org.junit.jupiter.api.DisplayNameGeneration;
+import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+@DisplayNameGeneration(ReplaceUnderscores.class)
+class LexiconTest {
+    static List<Path> lists() {
+        return OntologyFiles.endingWith("lexicon", ".tsv");
+    }
+
+    private static List<List<String>> table(Path file) {
+        return OntologyFiles.text(file)
+                .lines()
+                .filter(line -> !line.startsWith("#"))
+                .map(line -> List.of(line.split("\t", -1)))
+                .toList();
+    }
+
+    @ParameterizedTest
+    @MethodSource("lists")
+    void every_word_list_opens_with_one_line_that_says_what_it_holds(Path file) {
+        assertThat(OntologyFiles.text(file).lines().findFirst().orElse("")).matches("# [A-Z].{20,}\\.");
+    }
+
+    @ParameterizedTest
+    @MethodSource("lists")
+    void every_row_has_a_value_for_every_column(Path file) {
+        List<List<String>> table = table(file);
+        assertThat(table.size()).isGreaterThan(1);
+        assertThat(table).allSatisfy(row -> {
+            assertThat(row).hasSameSizeAs(table.get(0));
+            assertThat(row).noneMatch(String::isBlank).allMatch(value -> value.equals(value.strip()));
+        });
+    }
+
+    @ParameterizedTest
+    @MethodSource("lists")
+    void no_row_stands_twice(Path file) {
+        assertThat(table(file).stream().skip(1)).doesNotHaveDuplicates();
+    }
+
+    @ParameterizedTest
+    @MethodSource("lists")
+    void words_are_written_in_lower_case(Path file) {
+        assertThat(table(file).stream().skip(1).map(row -> row.get(0)))
+                .allMatch(word -> word.equals(word.toLowerCase(Locale.ROOT)));
+    }
+}

@@ -1,0 +1,246 @@
+package rushlight.words;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Finds every place of a text where one of many patterns stands: whatever the capitals, hyphens and inflection, words written
+ * together or apart, with small words in between. Built once, then used by any number of threads.
+ */
+public final class Matcher<T> {
+    private static final int MOST_SKIPPED = 2;
+
+    private record Entry<T>(T value, List<String> keys) {}
+
+    private static final class Node<T> {
+        private final Map<String, Node<T>> next = new HashMap<>();
+        private final List<Entry<T>> entries = new ArrayList<>();
+    }
+
+    private final Tokenizer tokenizer;
+    private final Set<String> skipped;
+    private final Set<String> light;
+    private final Inflections inflections;
+    private final Slips slips;
+    private final Node<T> root = new Node<>();
+
+    private Matcher(Builder<T> builder) {
+        this.tokenizer = builder.tokenizer;
+        this.skipped = Set.copyOf(builder.skipped);
+        this.light = Set.copyOf(builder.light);
+        Set<String> words = new LinkedHashSet<>(builder.alsoKnown);
+        builder.patterns.forEach((keys, values) -> {
+            words.addAll(keys);
+            for (int i = 0; i + 1 < keys.size(); i++) {
+                words.add(keys.get(i) + keys.get(i + 1));
+            }
+        });
+        this.inflections = Inflections.of(words, builder.irregular);
+        builder.patterns.forEach((keys, values) -> values.forEach(value -> insert(keys, value)));
+        this.slips = new Slips(builder.patterns.keySet(), inflections, builder.neverSlips);
+    }
+
+    /** Collects patterns. */
+    public static final class Builder<T> {
+        private final Tokenizer tokenizer;
+        private final Set<String> skipped = new HashSet<>();
+        private final Set<String> light = new HashSet<>();
+        private final Map<String, String> irregular = new HashMap<>();
+        private final Set<String> alsoKnown = new LinkedHashSet<>();
+        private final Set<String> neverSlips = new HashSet<>();
+        private final Map<List<String>, Set<T>> patterns = new LinkedHashMap<>();
+
+        /** Nothing yet; texts and patterns are cut by this tokenizer. */
+        public Builder(Tokenizer tokenizer) {
+            this.tokenizer = tokenizer;
+        }
+
+        /** Uses the small words, the irregular forms and the common words of the book. */
+        public Builder<T> withBookWords() {
+            for (List<String> row :
+                    Lexicon.named("small-words", "word", "weight").rows()) {
+                (row.get(1).equals("light") ? light : skipped).add(row.get(0));
+            }
+            Lexicon.named("irregular-forms", "form", "base")
+                    .rows()
+                    .forEach(row -> irregular.put(row.get(0), row.get(1)));
+            Lexicon.named("common-words", "word").rows().forEach(row -> neverSlips.add(row.get(0)));
+            return this;
+        }
+
+        /** One more pattern; a pattern without a word is passed over. */
+        public Builder<T> add(String pattern, T value) {
+            List<String> keys = tokenizer.tokens(pattern).stream()
+                    .filter(Token::word)
+                    .map(Token::key)
+                    .toList();
+            List<String> kept = new ArrayList<>();
+            for (int i = 0; i < keys.size(); i++) {
+                if (i == 0 || i == keys.size() - 1 || !skipped.contains(keys.get(i))) {
+                    kept.add(keys.get(i));
+                }
+            }
+            if (!kept.isEmpty()) {
+                patterns.computeIfAbsent(List.copyOf(kept), k -> new LinkedHashSet<>())
+                        .add(value);
+            }
+            return this;
+        }
+
+        /** The matcher of all that was added. */
+        public Matcher<T> build() {
+            return new Matcher<>(this);
+        }
+    }
+
+    /** The words and marks of a text, as this matcher reads them. */
+    public List<Token> tokens(String text) {
+        return tokenizer.tokens(text);
+    }
+
+    /** The base of a word form, such as {@code spin} of {@code spun}. */
+    public String base(String key) {
+        return inflections.base(key);
+    }
+
+    /** Whether a word stands in some pattern, in any form. */
+    public boolean knows(String key) {
+        return inflections.knows(key);
+    }
+
+    /**
+     * The tokens with words that nobody knows replaced by the nearest known one, where that makes a longer match than
+     * leaving it; the others as they are.
+     */
+    public List<Token> repaired(List<Token> tokens) {
+        List<Token> result = new ArrayList<>(tokens);
+        int tries = 0;
+        for (int i = 0; i < tokens.size() && tries < Slips.MOST; i++) {
+            Token token = tokens.get(i);
+            if (!token.word() || token.isNumber() || knows(token.key()) || longestOver(tokens, i) > 0) {
+                continue;
+            }
+            tries++;
+            int best = 0;
+            for (String near : slips.nearest(token.key())) {
+                List<Token> tried = new ArrayList<>(result);
+                tried.set(i, token.takenFor(near));
+                int length = longestOver(tried, i);
+                boolean goodEnough = length > best && (length > 1 || token.key().length() > Slips.SHORT);
+                if (goodEnough) {
+                    best = length;
+                    result.set(i, token.takenFor(near));
+                }
+            }
+        }
+        return List.copyOf(result);
+    }
+
+    private int longestOver(List<Token> tokens, int i) {
+        int longest = 0;
+        for (int first = Math.max(0, i - 5); first <= i; first++) {
+            for (Match<T> match : from(tokens, first)) {
+                if (match.end() > i) {
+                    longest = Math.max(longest, match.length());
+                }
+            }
+        }
+        return longest;
+    }
+
+    /** Every match, overlapping ones too, in the order of their first tokens, the longest of each first. */
+    public List<Match<T>> all(List<Token> tokens) {
+        List<Match<T>> found = new ArrayList<>();
+        for (int i = 0; i < tokens.size(); i++) {
+            found.addAll(from(tokens, i));
+        }
+        return List.copyOf(found);
+    }
+
+    /**
+     * The matches that together say the most, no two of which overlap: a long pattern says more than two short ones, and small
+     * words say little. Of two that say as much, the one further left.
+     */
+    public List<Match<T>> best(List<Token> tokens) {
+        return best(tokens, all(tokens));
+    }
+
+    /** The same among matches that were already found, and perhaps narrowed, of one matcher or several. */
+    public <S> List<Match<S>> best(List<Token> tokens, List<Match<S>> matches) {
+        return new Cover(tokens, skipped, light).best(matches);
+    }
+
+    /** The matches that begin at a token, the longest first. */
+    public List<Match<T>> from(List<Token> tokens, int first) {
+        Map<Integer, Set<Entry<T>>> ends = new HashMap<>();
+        walk(tokens, first, root, 0, ends);
+        return ends.entrySet().stream()
+                .sorted(Map.Entry.<Integer, Set<Entry<T>>>comparingByKey().reversed())
+                .map(end -> match(tokens, first, end.getKey(), end.getValue()))
+                .toList();
+    }
+
+    private void walk(List<Token> tokens, int at, Node<T> node, int passed, Map<Integer, Set<Entry<T>>> ends) {
+        if (passed == 0 && !node.entries.isEmpty()) {
+            ends.computeIfAbsent(at, e -> new LinkedHashSet<>()).addAll(node.entries);
+        }
+        if (at >= tokens.size() || !tokens.get(at).word()) {
+            return;
+        }
+        String key = tokens.get(at).key();
+        follow(tokens, at + 1, node, base(key), ends);
+        if (at + 1 < tokens.size() && tokens.get(at + 1).word()) {
+            follow(tokens, at + 2, node, base(key + tokens.get(at + 1).key()), ends);
+        }
+        if (node != root && passed < MOST_SKIPPED && skipped.contains(key)) {
+            walk(tokens, at + 1, node, passed + 1, ends);
+        }
+    }
+
+    private void follow(List<Token> tokens, int at, Node<T> node, String key, Map<Integer, Set<Entry<T>>> ends) {
+        @Nullable Node<T> next = node.next.get(key);
+        if (next != null) {
+            walk(tokens, at, next, 0, ends);
+        }
+    }
+
+    private Match<T> match(List<Token> tokens, int first, int end, Set<Entry<T>> entries) {
+        List<String> keys = tokens.subList(first, end).stream().map(Token::key).toList();
+        List<T> exact = entries.stream()
+                .filter(entry -> entry.keys().equals(keys))
+                .map(Entry::value)
+                .distinct()
+                .toList();
+        List<T> values =
+                exact.isEmpty() ? entries.stream().map(Entry::value).distinct().toList() : exact;
+        boolean guessed = tokens.subList(first, end).stream().anyMatch(Token::repaired);
+        return new Match<>(
+                first, end, tokens.get(first).from(), tokens.get(end - 1).to(), values, guessed);
+    }
+
+    private void insert(List<String> keys, T value) {
+        Entry<T> entry = new Entry<>(value, keys);
+        put(keys, entry);
+        for (int i = 0; i + 1 < keys.size(); i++) {
+            List<String> fused = new ArrayList<>(keys);
+            fused.set(i, keys.get(i) + keys.get(i + 1));
+            fused.remove(i + 1);
+            put(fused, entry);
+        }
+    }
+
+    private void put(List<String> keys, Entry<T> entry) {
+        Node<T> node = root;
+        for (String key : keys) {
+            node = node.next.computeIfAbsent(base(key), k -> new Node<>());
+        }
+        node.entries.add(entry);
+    }
+}

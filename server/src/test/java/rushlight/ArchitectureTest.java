@@ -26,6 +26,8 @@ class ArchitectureTest {
             Map.entry("knowledge", Set.of()),
             Map.entry("evidence", Set.of()),
             Map.entry("figure", Set.of("knowledge")),
+            Map.entry("handbook", Set.of("words", "knowledge")),
+            Map.entry("report", Set.of("handbook", "figure", "knowledge")),
             Map.entry("words", Set.of("knowledge")),
             Map.entry("film", Set.of("words", "knowledge")),
             Map.entry("situation", Set.of("film", "knowledge")),
@@ -52,6 +54,8 @@ class ArchitectureTest {
                     Set.of(
                             "ask",
                             "archive",
+                            "report",
+                            "handbook",
                             "figure",
                             "findings",
                             "index",
@@ -68,6 +72,8 @@ class ArchitectureTest {
                             "ask",
                             "web",
                             "archive",
+                            "report",
+                            "handbook",
                             "figure",
                             "findings",
                             "index",
@@ -117,6 +123,9 @@ class ArchitectureTest {
 
     @ArchTest
     static final ArchRule http_stays_in_web = only("rushlight.web..", "io.javalin..", "org.eclipse.jetty..");
+
+    @ArchTest
+    static final ArchRule templates_stay_in_report = only("rushlight.report..", "gg.jte..");
 
     @ArchTest
     static final ArchRule json_stays_in_web = noClasses()

@@ -5,13 +5,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import rushlight.handbook.FitAnswer;
+import rushlight.handbook.TechniqueAnswer;
 import rushlight.knowledge.FitAnswers;
 import rushlight.knowledge.FitRule;
 import rushlight.knowledge.Lesson;
 import rushlight.knowledge.Local;
 import rushlight.knowledge.Taxonomy;
-import rushlight.web.FitAnswer;
-import rushlight.web.TechniqueAnswer;
 
 /** What is right and wrong against a block, duty by duty. */
 final class FitText {

@@ -5,13 +5,13 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import rushlight.archive.Book;
+import rushlight.handbook.Handbook;
+import rushlight.handbook.NumberAnswer;
 import rushlight.knowledge.Concept;
 import rushlight.knowledge.Lesson;
 import rushlight.knowledge.Lessons;
 import rushlight.knowledge.Relations;
 import rushlight.knowledge.Taxonomy;
-import rushlight.web.Handbook;
-import rushlight.web.NumberAnswer;
 import rushlight.words.FrontNumbers;
 import rushlight.words.Meaning;
 import rushlight.words.Vocabulary;
@@ -86,7 +86,8 @@ final class Lookup {
 
     /** What a number means; empty, and told, where the named system lacks it. */
     Optional<NumberAnswer> number(String number, Optional<String> system) {
-        Optional<NumberAnswer> answer = Handbook.of(book).number(number, system);
+        Optional<NumberAnswer> answer =
+                Handbook.of(book.ontology(), book.taxonomy()).number(number, system);
         if (answer.isEmpty()) {
             String name = system.orElse("");
             err.println("Numbering " + name + " has no " + number + ". It has "
@@ -109,7 +110,7 @@ final class Lookup {
 
     private void ask(String text, List<String> slugs, Vocabulary vocabulary) {
         Taxonomy taxonomy = book.taxonomy();
-        Handbook handbook = Handbook.of(book);
+        Handbook handbook = Handbook.of(book.ontology(), book.taxonomy());
         Page page = new Page();
         page.line("\"" + text + "\" can mean " + Numbers.of(slugs.size(), "thing") + ". Say which:");
         for (String slug : slugs) {

@@ -1,8 +1,8 @@
 package rushlight.cli;
 
 import java.util.List;
+import rushlight.handbook.NumberAnswer;
 import rushlight.knowledge.Taxonomy;
-import rushlight.web.NumberAnswer;
 
 /** Says what a number of a front means, system by system. */
 final class NumberText {

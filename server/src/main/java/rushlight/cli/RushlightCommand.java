@@ -38,6 +38,7 @@ import picocli.CommandLine.Spec;
             TeachCommand.class,
             CheckCommand.class,
             ExportCommand.class,
+            PublishCommand.class,
             ReindexCommand.class,
             ServeCommand.class,
             AutoComplete.GenerateCompletion.class,

@@ -9,8 +9,8 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import rushlight.archive.Book;
-import rushlight.web.Handbook;
-import rushlight.web.TeachAnswer;
+import rushlight.handbook.Handbook;
+import rushlight.handbook.TeachAnswer;
 
 /** What to teach before a technique. */
 @Command(
@@ -46,6 +46,7 @@ final class TeachCommand implements Callable<Integer> {
 
     /** The answer to what was typed; empty, and told, where the name is not clear. */
     static Optional<TeachAnswer> answer(Book book, Lookup lookup, String name) {
-        return lookup.anything(name).map(slug -> Handbook.of(book).teach(slug));
+        return lookup.anything(name)
+                .map(slug -> Handbook.of(book.ontology(), book.taxonomy()).teach(slug));
     }
 }

@@ -2,10 +2,10 @@ package rushlight.cli;
 
 import java.util.List;
 import java.util.stream.Collectors;
+import rushlight.handbook.TeachAnswer;
 import rushlight.knowledge.Lesson;
 import rushlight.knowledge.Taxonomy;
 import rushlight.knowledge.TeachingOrder;
-import rushlight.web.TeachAnswer;
 
 /** The way to a technique, step by step. */
 final class TeachText {

@@ -10,10 +10,10 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import rushlight.archive.Book;
+import rushlight.handbook.Handbook;
+import rushlight.handbook.NumberAnswer;
+import rushlight.handbook.TechniqueAnswer;
 import rushlight.knowledge.Taxonomy;
-import rushlight.web.Handbook;
-import rushlight.web.NumberAnswer;
-import rushlight.web.TechniqueAnswer;
 import rushlight.words.FrontNumbers;
 import rushlight.words.Meaning;
 import rushlight.words.Vocabulary;
@@ -64,7 +64,7 @@ final class TechniqueCommand implements Callable<Integer> {
             return number(book, number.get(), system);
         }
         Optional<String> slug = new Lookup(book, spec.commandLine().getErr()).anything(text);
-        return slug.isPresent() ? page(book, Handbook.of(book), slug.get()) : 1;
+        return slug.isPresent() ? page(book, Handbook.of(book.ontology(), book.taxonomy()), slug.get()) : 1;
     }
 
     /** Whether a text with a number in it is the name of one concept, and no two systems could mean two spots by it. */
@@ -87,7 +87,7 @@ final class TechniqueCommand implements Callable<Integer> {
             out.println();
             return page(
                     book,
-                    Handbook.of(book),
+                    Handbook.of(book.ontology(), book.taxonomy()),
                     meaning.alignments().stream().findFirst().orElse(meaning.position()));
         }
         return 0;

@@ -8,11 +8,11 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import rushlight.handbook.TechniqueAnswer;
 import rushlight.knowledge.Lesson;
 import rushlight.knowledge.Lessons;
 import rushlight.knowledge.Local;
 import rushlight.knowledge.Taxonomy;
-import rushlight.web.TechniqueAnswer;
 
 /** One concept on one page, told in the order of a coach. */
 final class TechniqueText {

@@ -15,9 +15,9 @@ import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import rushlight.archive.Book;
+import rushlight.handbook.Handbook;
 import rushlight.knowledge.Concept;
 import rushlight.knowledge.Taxonomy;
-import rushlight.web.Handbook;
 
 /** The pages of the book as people and programs read them. */
 @DisplayNameGeneration(ReplaceUnderscores.class)
@@ -61,7 +61,7 @@ class BookCommandsTest {
     void every_page_of_the_book_fits_a_hundred_columns_and_shows_no_slug() {
         Book book = Book.packaged();
         Taxonomy taxonomy = book.taxonomy();
-        Handbook handbook = Handbook.of(book);
+        Handbook handbook = Handbook.of(book.ontology(), book.taxonomy());
         for (Concept concept : taxonomy.concepts()) {
             String page = new TechniqueText(taxonomy)
                     .of(handbook.technique(concept.slug()).orElseThrow())
@@ -76,7 +76,7 @@ class BookCommandsTest {
     @Test
     void every_way_of_teaching_puts_what_is_needed_first() {
         Book book = Book.packaged();
-        Handbook handbook = Handbook.of(book);
+        Handbook handbook = Handbook.of(book.ontology(), book.taxonomy());
         for (Concept concept : book.taxonomy().concepts()) {
             List<String> taught = new ArrayList<>();
             handbook.teach(concept.slug()).ladder().forEach(rung -> {

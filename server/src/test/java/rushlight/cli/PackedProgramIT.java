@@ -52,6 +52,26 @@ class PackedProgramIT {
         assertThat(unknown.err()).contains("assess").doesNotContain("Exception");
     }
 
+    @Test
+    void publishes_the_book_and_leaves_a_folder_of_other_files_alone(@TempDir Path folder) throws Exception {
+        Path book = folder.resolve("a book");
+        String nobodys = folder.resolve("none").toString();
+
+        Run first = run("publish", book.toString(), "--data", nobodys);
+        Run second = run("publish", book.toString(), "--data", nobodys);
+        Run other = run("publish", folder.toString(), "--data", nobodys, "--force");
+
+        assertThat(first.err()).isEmpty();
+        assertThat(first.code()).isZero();
+        assertThat(first.out()).contains("index.html");
+        assertThat(book.resolve("concept/bull-rush.html")).content().contains("<h1>bull rush</h1>", "<svg");
+        assertThat(book.resolve("rushlight.jsonld")).content().contains("kb:bull-rush");
+        assertThat(second.code()).isEqualTo(1);
+        assertThat(second.err()).contains("--force", "Nothing was written.");
+        assertThat(other.code()).isEqualTo(1);
+        assertThat(other.err()).contains("other files");
+    }
+
     private static Run run(String... args) throws IOException, InterruptedException {
         List<String> command = new ArrayList<>(
                 List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-jar", JAR.toString()));

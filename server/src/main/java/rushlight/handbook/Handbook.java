@@ -1,4 +1,4 @@
-package rushlight.web;
+package rushlight.handbook;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -10,13 +10,13 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Stream;
-import rushlight.archive.Book;
 import rushlight.knowledge.Concept;
 import rushlight.knowledge.FitAnswers;
 import rushlight.knowledge.FitRule;
 import rushlight.knowledge.Lesson;
 import rushlight.knowledge.Lessons;
 import rushlight.knowledge.Numbering;
+import rushlight.knowledge.Ontology;
 import rushlight.knowledge.Relations;
 import rushlight.knowledge.Source;
 import rushlight.knowledge.Taxonomy;
@@ -32,18 +32,18 @@ public final class Handbook {
     private final TeachingOrder order;
     private final FrontNumbers frontNumbers;
 
-    private Handbook(Book book) {
-        this.taxonomy = book.taxonomy();
-        this.relations = new Relations(book.ontology());
-        this.lessons = Lessons.of(book.ontology());
-        this.fits = new FitAnswers(book.ontology(), taxonomy);
+    private Handbook(Ontology ontology, Taxonomy taxonomy) {
+        this.taxonomy = taxonomy;
+        this.relations = new Relations(ontology);
+        this.lessons = Lessons.of(ontology);
+        this.fits = new FitAnswers(ontology, taxonomy);
         this.order = new TeachingOrder(taxonomy, relations);
         this.frontNumbers = FrontNumbers.of(taxonomy);
     }
 
     /** Reads the lessons of a book; made once for each book. */
-    public static Handbook of(Book book) {
-        return new Handbook(book);
+    public static Handbook of(Ontology ontology, Taxonomy taxonomy) {
+        return new Handbook(ontology, taxonomy);
     }
 
     /** The lessons themselves. */

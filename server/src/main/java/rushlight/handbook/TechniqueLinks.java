@@ -1,4 +1,4 @@
-package rushlight.web;
+package rushlight.handbook;
 
 import java.util.ArrayList;
 import java.util.Comparator;

@@ -39,8 +39,8 @@ public final class Asker {
         this.reps = new RepAnswers(countable, wording);
         this.terms = new TermAnswers(taxonomy, links, countable, wording, counted);
         this.counters = new CounterAnswers(taxonomy, countable, counted);
-        this.drills = new DrillAnswers(taxonomy, links, assessor.book());
-        this.findings = new FindingAnswers(assessor, counted);
+        this.findings = new FindingAnswers(assessor, taxonomy, counted);
+        this.drills = new DrillAnswers(taxonomy, links, assessor.book(), findings);
         this.compared = new ComparedAnswers(countable, wording, counted, findings);
         this.alike = new AlikeAnswers(taxonomy, situations.facets(), countable);
     }

@@ -21,14 +21,16 @@ final class DrillAnswers {
     private final Taxonomy taxonomy;
     private final Links links;
     private final FindingBook findings;
+    private final FindingAnswers found;
 
     /** What a drill has to train: how much the skill weighs, and the drill to begin with. */
     private record Wanted(Map<String, Double> skills, Set<String> starters) {}
 
-    DrillAnswers(Taxonomy taxonomy, Links links, FindingBook findings) {
+    DrillAnswers(Taxonomy taxonomy, Links links, FindingBook findings, FindingAnswers found) {
         this.taxonomy = taxonomy;
         this.links = links;
         this.findings = findings;
+        this.found = found;
     }
 
     Answers.Listed of(Scene scene) {
@@ -49,19 +51,23 @@ final class DrillAnswers {
         if (drills.isEmpty()) {
             String terms = asked.stream().map(taxonomy::label).collect(Collectors.joining(", "));
             return Answers.Listed.nothing(
-                    asked.isEmpty()
-                            ? "The question names no skill, fault or finding to train."
-                            : "The book has no drill for " + terms + ".");
+                    asked.isEmpty() && !scene.prospects().isEmpty()
+                            ? "No gap of his stands on this film, so there is none to train first."
+                            : asked.isEmpty()
+                                    ? "The question names no skill, fault or finding to train."
+                                    : "The book has no drill for " + terms + ".");
         }
         drills.sort(Comparator.comparingDouble((Answer.Drill d) -> -d.score()).thenComparing(Answer.Drill::label));
         List<Answer.Drill> top = scene.top(drills);
         return Answers.Listed.of(top.size(), scene.window().of(top));
     }
 
-    private static List<String> asked(Scene scene) {
+    /** What is named; else what the players who are named lack. */
+    private List<String> asked(Scene scene) {
         List<String> slugs = new ArrayList<>(scene.asked().about(Filter.Relation.TRAINS));
         scene.asked().filters(Filter.Findings.class).forEach(filter -> slugs.addAll(filter.slugs()));
-        return slugs.stream().distinct().toList();
+        boolean named = slugs.isEmpty() && !scene.prospects().isEmpty();
+        return named ? found.gaps(scene) : slugs.stream().distinct().toList();
     }
 
     /** A finding says what to train first, a fault what is missing, a move what it is made of. */

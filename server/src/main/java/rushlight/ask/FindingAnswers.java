@@ -13,19 +13,23 @@ import rushlight.film.Prospect;
 import rushlight.findings.Assessment;
 import rushlight.findings.Assessor;
 import rushlight.findings.Judged;
+import rushlight.findings.Polarity;
 import rushlight.index.Footage;
+import rushlight.knowledge.Taxonomy;
 import rushlight.situation.Tape;
 
 /** What film says of players, by verdict, kind and weight; and who has a finding. */
 final class FindingAnswers {
     private final Assessor assessor;
     private final Counted counted;
+    private final FindingTopics topics;
 
     /** A finding held against one player's tape. */
     private record Held(Prospect prospect, Judged judged) {}
 
-    FindingAnswers(Assessor assessor, Counted counted) {
+    FindingAnswers(Assessor assessor, Taxonomy taxonomy, Counted counted) {
         this.assessor = assessor;
+        this.topics = new FindingTopics(taxonomy);
         this.counted = counted;
     }
 
@@ -89,6 +93,18 @@ final class FindingAnswers {
         return counted.of(one.judged().outcome().rate()).shown().low();
     }
 
+    /** The findings that cost the players who are named something and stand, what a coach should read first standing first. */
+    List<String> gaps(Scene scene) {
+        return held(scene).stream()
+                .map(Held::judged)
+                .filter(one -> one.finding().polarity() == Polarity.GAP
+                        && one.verdict().stands())
+                .sorted(Judged.mostTellingFirst())
+                .map(one -> one.finding().slug())
+                .distinct()
+                .toList();
+    }
+
     private List<Held> held(Scene scene) {
         Set<String> slugs = scene.asked().filters(Filter.Findings.class).stream()
                 .flatMap(filter -> filter.slugs().stream())
@@ -120,13 +136,15 @@ final class FindingAnswers {
         return named.isEmpty() ? footage.prospects().stream().map(Prospect::id).toList() : named;
     }
 
-    private static List<Held> wanted(Scene scene, List<Held> held) {
+    private List<Held> wanted(Scene scene, List<Held> held) {
+        List<String> about = scene.asked().about(Filter.Relation.ITSELF);
         Set<Verdict> verdicts = scene.asked()
                 .filter(Filter.Verdicts.class)
                 .map(Filter.Verdicts::verdicts)
                 .orElse(Set.of(Verdict.CONFIRMED, Verdict.LIKELY));
         return held.stream()
                 .filter(one -> verdicts.contains(one.judged().verdict()))
+                .filter(one -> about.isEmpty() || topics.isAbout(one.judged().finding(), about))
                 .filter(one -> scene.asked()
                         .filter(Filter.Polarities.class)
                         .map(p -> p.polarities().contains(one.judged().finding().polarity()))

@@ -69,7 +69,7 @@ final class Addresses {
         return URLDecoder.decode(part, StandardCharsets.UTF_8);
     }
 
-    private static Node node(String kind, String... parts) {
+    static Node node(String kind, String... parts) {
         StringBuilder iri = new StringBuilder(DATA).append(kind);
         for (String part : parts) {
             iri.append('/').append(escape(part));

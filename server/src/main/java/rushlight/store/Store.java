@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.stream.Stream;
+import org.apache.jena.atlas.iterator.Iter;
 import org.apache.jena.datatypes.xsd.XSDDatatype;
 import org.apache.jena.graph.Graph;
 import org.apache.jena.graph.Node;
@@ -146,11 +147,7 @@ public final class Store implements AutoCloseable {
 
     /** How many readings a log holds; 0 where there is no such log. */
     public int readings(LogId id) {
-        return read(graphs -> {
-            int[] count = {0};
-            graphs.getDefaultGraph().find(ALL, Terms.LOG, Addresses.log(id)).forEachRemaining(t -> count[0]++);
-            return count[0];
-        });
+        return read(graphs -> (int) Iter.count(graphs.getDefaultGraph().find(ALL, Terms.LOG, Addresses.log(id))));
     }
 
     /** Every prospect the store knows, in order of id. */
@@ -194,6 +191,11 @@ public final class Store implements AutoCloseable {
     /** Asks a question of one consistent state. What it returns must not lead back into the graph. */
     public <T> T ask(Function<Dataset, T> question) {
         return Txn.calculateRead(data, () -> question.apply(DatasetFactory.wrap(data)));
+    }
+
+    /** Changes what people keep beside the film, in one transaction; no revision is raised. */
+    public <T> T keep(Function<KeptThings, T> change) {
+        return Txn.calculateWrite(data, () -> change.apply(KeptThings.in(DatasetFactory.wrap(data))));
     }
 
     private <T> Optional<T> known(Node node, BiFunction<LogReader, Node, T> reader) {

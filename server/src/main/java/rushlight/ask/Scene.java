@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import rushlight.index.Footage;
 import rushlight.index.Slice;
+import rushlight.situation.Narrowing;
 
 /**
  * A question with the film it is asked of.
@@ -31,9 +32,14 @@ record Scene(Footage footage, Asked asked, Answers.Window window) {
                 asked.filter(Filter.Note.class).map(Filter.Note::words));
     }
 
-    /** The part of the film the question keeps to, whoever is named. */
-    Slice everybody() {
-        return slice().only(List.of());
+    /** The part of a tape the question keeps to; several games or opponents narrow it no further than one can say. */
+    Narrowing narrowing() {
+        Slice part = slice();
+        return new Narrowing(only(part.games()), Optional.empty(), only(part.opponents()));
+    }
+
+    private static Optional<String> only(Set<String> values) {
+        return values.size() == 1 ? values.stream().findFirst() : Optional.empty();
     }
 
     /** The players who are named. */

@@ -3,6 +3,7 @@ import { path } from '../wire/http.js';
 import { label } from '../wire/labels.js';
 import { claim } from '../parts/claim.js';
 import { capital, counted, el, listed, percent } from '../parts/elements.js';
+import { folded } from '../parts/folded.js';
 import { intervalBar } from '../parts/interval.js';
 import { repList } from '../parts/reps.js';
 import { commas, term } from '../parts/term.js';
@@ -51,8 +52,8 @@ function evidence(one, who, rule) {
     intervalBar(one),
     one.rows.length ? rowTable(one) : null,
     happened.length ? [el('h4', {}, `It happened: ${counted(happened.length, 'rep')}`), repList(happened)] : null,
-    not.length ? el('details', { class: 'others' }, el('summary', {}, `It did not: ${counted(not.length, 'rep')}`), repList(not)) : null,
-    el('details', { class: 'rule' }, el('summary', {}, 'Rule and figures'), figures(one, rule)),
+    not.length ? folded(`It did not: ${counted(not.length, 'rep')}`, () => repList(not), { class: 'others' }) : null,
+    folded('Rule and figures', () => figures(one, rule), { class: 'rule' }),
   ];
 }
 

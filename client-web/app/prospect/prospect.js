@@ -4,6 +4,7 @@ import { findings } from '../wire/book.js';
 import { label, labelsReady } from '../wire/labels.js';
 import { capital, choice, counted, el, field, listed, percent } from '../parts/elements.js';
 import { drawing } from '../parts/drawing.js';
+import { folded } from '../parts/folded.js';
 import { pageKeys } from '../shell/keys.js';
 import { told } from './finding.js';
 import { build, groups } from './prospect-state.js';
@@ -22,7 +23,7 @@ export async function mount(page, context) {
     drawing(`${home}/front.svg`, { caption: 'Where he lines up', table: spotTable(who.spots), parameters: filter, signal }),
     drawing(`${home}/flow.svg`, { caption: 'What follows what', table: flowTable(who.flow), parameters: filter, signal }),
   ]);
-  page.append(head(who, assessment), filters(who, filter, context), el('div', { class: 'figures' }, section('Where he lines up', front), section('What he opens with', moves(who)), section('What follows what', flow)));
+  page.append(head(who, assessment), filters(who, filter, context), el('div', { class: 'figures' }, el('div', {}, section('Where he lines up', front), section('What he opens with', moves(who))), section('What follows what', flow)));
   page.append(...judged(assessment, { who, book }));
 }
 
@@ -79,8 +80,10 @@ function judged(assessment, facts) {
 }
 
 function brief(title, ones, facts) {
-  return el('details', { class: 'brief' }, el('summary', {}, `${title}: ${counted(ones.length, 'finding')}`),
-    el('div', {}, ones.map(one => one.opportunities ? told(one, facts, 'brief') : el('p', { class: 'small' }, el('a', { href: path('technique', one.finding) }, capital(label(one.finding)))))));
+  const here = decodeURIComponent(location.hash.slice(1));
+  return folded(`${title}: ${counted(ones.length, 'finding')}`,
+    () => ones.map(one => one.opportunities ? told(one, facts, 'brief') : el('p', { class: 'small', id: one.finding }, el('a', { href: path('technique', one.finding) }, capital(label(one.finding))))),
+    { class: 'brief', open: ones.some(one => one.finding === here) });
 }
 
 function step(page, by) {

@@ -1,10 +1,9 @@
 /** What your logs show of a concept. */
 import { path } from '../wire/http.js';
-import { counted, el, show } from '../parts/elements.js';
+import { counted, el } from '../parts/elements.js';
+import { listing } from '../parts/listing.js';
 import { repList } from '../parts/reps.js';
 import { disc, firmness, verdictWord } from '../parts/verdict.js';
-
-const FIRST = 8;
 
 /** Reps of a technique: how often, by whom, how it went. */
 export function onFilm(film) {
@@ -22,12 +21,4 @@ export function whoShows(prospects, slug) {
   if (!seen.length) return el('p', { class: 'soft' }, 'Nobody on your film has had a chance to show it.');
   return listing(seen, one => el('li', {}, el('span', { class: 'verdict' }, disc(one.cells[slug].verdict, verdictWord(one.cells[slug].verdict))), ' ',
     el('a', { href: `${path('prospect', one.id)}#${slug}` }, one.name), ` ${one.cells[slug].events} of ${one.cells[slug].opportunities}`));
-}
-
-function listing(all, draw) {
-  const list = el('ul', { class: 'bare' });
-  const more = el('p', {});
-  show(list, all.slice(0, FIRST).map(draw));
-  if (all.length > FIRST) show(more, el('button', { type: 'button', class: 'plain small controls', onclick: () => { show(list, all.map(draw)); more.remove(); } }, `All ${all.length}`));
-  return [list, more];
 }

@@ -1,5 +1,6 @@
 /** Lists and tables on a page of the book. */
 import { capital, el, listed, scroller } from '../parts/elements.js';
+import { listing } from '../parts/listing.js';
 import { commas, term } from '../parts/term.js';
 import { byTrigger, steps } from './technique-state.js';
 
@@ -23,8 +24,8 @@ function counter(one, withReason) {
 }
 
 /** Where a move is taught as the counter. */
-export const pairedList = pairs => el('ul', { class: 'bare' }, pairs.map(pair => el('li', {},
-  pair.move ? ['off ', term(pair.move)] : 'off any move', pair.trigger ? [' against ', term(pair.trigger)] : null)));
+export const pairedList = pairs => listing(pairs, pair => el('li', {},
+  pair.move ? ['off ', term(pair.move)] : 'off any move', pair.trigger ? [' against ', term(pair.trigger)] : null));
 
 /** Right and wrong answers to a block, duty by duty. */
 export const fitTable = fits => scroller('Right and wrong by duty', el('table', {}, el('caption', { class: 'hidden-text' }, 'Right and wrong by duty'),

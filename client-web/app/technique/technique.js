@@ -28,11 +28,10 @@ export async function mount(page, context) {
   const notes = numbered([...parts.flatMap(part => part.statements), ...(one.cautions ?? [])]);
   page.append(...[
     claim({ claim: head(one, book.get(slug)), evidence: front, summary: 'Where it lines up' }),
-    warned(one, parts),
+    warned(one, parts, notes),
     section('What a coach tells', parts.length ? lesson(parts, notes) : null,
       isFinding ? whoShows(shows.prospects, slug) : film?.reps ? onFilm(film) : el('p', { class: 'soft' }, 'Nothing of it on your film yet.'), 'On your film'),
-    section('When he is answered', counters?.counters.length ? counterList(counters.counters) : null, one.counterTo?.length ? [el('h4', {}, 'Is itself the counter'), pairedList(one.counterTo)] : null, 'Where it is the counter'),
-    counters?.counters.length ? null : section('Where it is the counter', one.counterTo?.length ? pairedList(one.counterTo) : null),
+    answered(one, counters?.counters ?? []),
     section('Right and wrong, by his duty', one.fits?.length ? fitTable(one.fits) : null),
     section('Before it', ladder ?? (teach?.ladder?.length > 1 ? ladderTable(teach.ladder) : null)),
     section('What goes wrong', one.faults?.length ? el('dl', { class: 'terms' }, one.faults.map(fault => el('div', {}, el('dt', {}, term(fault.fault)), el('dd', {}, fault.looksLike ?? '')))) : null),
@@ -42,8 +41,8 @@ export async function mount(page, context) {
   ].filter(Boolean));
 }
 
-/** Whether it lies somewhere along the line, or is used from somewhere there. */
-const hasSpot = one => ['Alignment', 'Position'].some(kind => one.kinds?.includes(kind)) || one.relations?.some(({ relation }) => relation === 'from' || relation === 'atPosition');
+/** Whether it may lie somewhere along the line. */
+const hasSpot = one => one.kinds.some(kind => ['alignment', 'position'].includes(kind));
 
 function head(one, finding) {
   const also = one.altLabels ?? one.also ?? [];
@@ -62,11 +61,24 @@ function head(one, finding) {
 
 const kindWords = kind => kind.replace(/([a-z])([A-Z])/g, '$1 $2').toLowerCase();
 
-function warned(one, parts) {
-  const told = [...parts.filter(part => part.part === 'caution').flatMap(part => part.statements), ...(one.cautions ?? [])];
-  const rules = parts.flatMap(part => part.statements).filter(statement => statement.rulesRisk && !told.includes(statement));
-  if (!told.length && !rules.length) return null;
-  return el('aside', { class: 'trouble', 'aria-label': 'Cautions' }, [...told, ...rules].map(statement => el('p', {}, statement.text, statement.rulesRisk ? el('strong', {}, ' A foul under current rules, or close to one.') : null)), el('p', { class: 'soft' }, DECIDE));
+/** What can hurt, and what is or easily becomes a foul: told first, and not again below. */
+const grave = (part, statement) => part.part === 'caution' || statement.rulesRisk;
+
+function warned(one, parts, notes) {
+  const told = [...parts.flatMap(part => part.statements.filter(statement => grave(part, statement))), ...(one.cautions ?? [])];
+  if (!told.length) return null;
+  return el('aside', { class: 'trouble', 'aria-label': 'Cautions' },
+    told.map(statement => el('p', {}, statement.rulesRisk ? el('strong', {}, 'A foul, or easily one: ') : null, statement.text, ' ', support(statement, notes))), el('p', { class: 'soft' }, DECIDE));
+}
+
+/** What is taught off it or against it, and where it is itself what is taught. */
+function answered(one, counters) {
+  const triggers = new Set((one.pairings ?? []).map(pair => pair.trigger ?? ''));
+  const taught = counters.filter(entry => triggers.has(entry.trigger ?? ''));
+  const isMove = (one.pairings ?? []).some(pair => pair.move);
+  const list = one.counterTo?.length ? pairedList(one.counterTo) : null;
+  if (!taught.length) return section('Where it is the counter', list);
+  return section(isMove ? 'When he is answered' : 'What answers it', counterList(taught), list, 'Where it is itself the counter');
 }
 
 function section(title, said, evidence = null, summary = '') {
@@ -75,8 +87,9 @@ function section(title, said, evidence = null, summary = '') {
   return claim({ claim: [el('h2', {}, title), said], evidence: evidence && [el('h3', {}, summary), evidence], summary });
 }
 
-const lesson = (parts, notes) => el('dl', { class: 'lesson' }, parts.filter(part => part.part !== 'caution').map(part => el('div', {}, el('dt', {}, capital(part.title)),
-  part.statements.map(statement => el('dd', {}, statement.text, ' ', support(statement, notes))))));
+const lesson = (parts, notes) => el('dl', { class: 'lesson' }, parts.map(part => [part, part.statements.filter(statement => !grave(part, statement))])
+  .filter(([, statements]) => statements.length).map(([part, statements]) => el('div', {}, el('dt', {}, capital(part.title)),
+    statements.map(statement => el('dd', {}, statement.text, ' ', support(statement, notes))))));
 
 function support(statement, notes) {
   const found = statement.sources.filter(source => notes.has(source.slug)).map(source => notes.get(source.slug).number);

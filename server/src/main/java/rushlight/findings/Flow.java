@@ -17,8 +17,9 @@ import rushlight.index.IndexedRep;
  *
  * @param reps how many rushes have an opening move
  * @param links how often one thing led to the next, most often first within a stage
+ * @param ways how often a rush went one whole way, most often first
  */
-public record Flow(int reps, List<Link> links) {
+public record Flow(int reps, List<Link> links, List<Way> ways) {
     /** The stages in order. */
     public enum Stage {
         MOVE(0),
@@ -53,28 +54,45 @@ public record Flow(int reps, List<Link> links) {
     /** How often one thing led to the next. */
     public record Link(Point from, Point to, int reps) {}
 
+    /** How often rushes went through these points, one a stage. */
+    public record Way(List<Point> points, int reps) {
+        public Way {
+            points = List.copyOf(points);
+        }
+    }
+
     public Flow {
         links = List.copyOf(links);
+        ways = List.copyOf(ways);
     }
 
     static Flow of(List<IndexedRep> reps, BitSet counted, String openingFacet) {
-        Map<List<Point>, Integer> ways = new TreeMap<>(
-                Comparator.comparing(way -> way.stream().map(Point::key).collect(Collectors.joining(" "))));
+        Map<List<Point>, Integer> steps = counts();
+        Map<List<Point>, Integer> ways = counts();
         int found = 0;
         for (int i = counted.nextSetBit(0); i >= 0; i = counted.nextSetBit(i + 1)) {
             List<Point> way = way(reps.get(i), openingFacet);
             if (!way.isEmpty()) {
                 found++;
+                ways.merge(way, 1, Integer::sum);
                 for (int at = 0; at + 1 < way.size(); at++) {
-                    ways.merge(List.of(way.get(at), way.get(at + 1)), 1, Integer::sum);
+                    steps.merge(List.of(way.get(at), way.get(at + 1)), 1, Integer::sum);
                 }
             }
         }
         List<Link> links = new ArrayList<>();
-        ways.forEach((pair, times) -> links.add(new Link(pair.get(0), pair.get(1), times)));
+        steps.forEach((pair, times) -> links.add(new Link(pair.get(0), pair.get(1), times)));
         links.sort(
                 Comparator.<Link, Stage>comparing(link -> link.from().stage()).thenComparing(link -> -link.reps()));
-        return new Flow(found, links);
+        List<Way> whole = new ArrayList<>();
+        ways.forEach((points, times) -> whole.add(new Way(points, times)));
+        whole.sort(Comparator.comparing(way -> -way.reps()));
+        return new Flow(found, links, whole);
+    }
+
+    private static Map<List<Point>, Integer> counts() {
+        return new TreeMap<>(
+                Comparator.comparing(points -> points.stream().map(Point::key).collect(Collectors.joining(" "))));
     }
 
     private static List<Point> way(IndexedRep rep, String openingFacet) {

@@ -48,7 +48,6 @@ final class BookRoutes {
                 Route.get("/api/complete", this::complete),
                 Route.get("/api/findings", this::findings),
                 Route.get("/api/concepts", this::concepts),
-                Route.get("/api/concepts/{slug}", this::concept),
                 Route.get("/api/concepts/{slug}/counters", this::counters),
                 Route.get("/api/concepts/{slug}/film", this::film));
     }
@@ -162,11 +161,6 @@ final class BookRoutes {
         return kinds;
     }
 
-    private void concept(Context ctx) {
-        Concept concept = known(ctx);
-        Versions.json(ctx, version.now(), () -> ConceptBrief.of(concept));
-    }
-
     private void counters(Context ctx) {
         String slug = known(ctx).slug();
         Optional<String> when = Request.word(ctx, "when");
@@ -189,7 +183,8 @@ final class BookRoutes {
         Versions.json(ctx, version.now(), () -> new FilmOf(archive).of(concept.slug()));
     }
 
-    private Concept known(Context ctx) {
+    /** The concept that an address names. */
+    Concept known(Context ctx) {
         String slug = ctx.pathParam("slug");
         return taxonomy.concept(slug).orElseThrow(() -> {
             List<String> near = Completions.of(taxonomy.concepts()).of(slug.replace('-', ' '), 3).stream()

@@ -66,10 +66,20 @@ final class FilmRoutes {
                 version.now(),
                 () -> archive.watch(footage -> {
                     Tape tape = tape(footage, ctx.pathParam("id"));
-                    List<IndexedRep> kept = reps(footage, tape, narrowing(narrowing, tape));
-                    Profile profile = archive.book().profile(narrowing.of(tape), kept);
+                    Profile profile = profile(footage, tape, narrowing);
                     return ProspectAnswer.of(tape.prospect(), whole(tape), narrowing, profile);
                 }));
+    }
+
+    /** What the prospect of an address does, within the filter of the request. */
+    Profile profile(Context ctx) {
+        Narrowing narrowing = Request.narrowing(ctx);
+        return archive.watch(footage -> profile(footage, tape(footage, ctx.pathParam("id")), narrowing));
+    }
+
+    private Profile profile(Footage footage, Tape tape, Narrowing narrowing) {
+        List<IndexedRep> kept = reps(footage, tape, narrowing(narrowing, tape));
+        return archive.book().profile(narrowing.of(tape), kept);
     }
 
     private void assessment(Context ctx) {

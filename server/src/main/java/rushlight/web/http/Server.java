@@ -46,8 +46,12 @@ public final class Server implements AutoCloseable {
         FilmVersion version = new FilmVersion(archive);
         List<Route> routes = new ArrayList<>();
         routes.addAll(new ProgramRoutes(archive, demo).routes());
-        routes.addAll(new BookRoutes(archive, version).routes());
-        routes.addAll(new FilmRoutes(archive, version).routes());
+        BookRoutes book = new BookRoutes(archive, version);
+        routes.addAll(book.routes());
+        routes.addAll(new HandbookRoutes(archive, version, book::known).routes());
+        FilmRoutes film = new FilmRoutes(archive, version);
+        routes.addAll(film.routes());
+        routes.addAll(new FigureRoutes(archive, version, film).routes());
         routes.addAll(new RepRoutes(archive, version).routes());
         routes.addAll(new ChangeRoutes(archive, version).routes());
         routes.addAll(Clips.packed().routes());

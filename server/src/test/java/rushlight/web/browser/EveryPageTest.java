@@ -1,0 +1,78 @@
+package rushlight.web.browser;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.deque.html.axecore.results.Rule;
+import com.deque.html.axecore.selenium.AxeBuilder;
+import java.util.List;
+import java.util.Set;
+import org.junit.jupiter.api.DisplayNameGeneration;
+import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import rushlight.web.browser.Stage.Given;
+
+/**
+ * Each page at a desk by day and on a phone at night: it says what it is for, nothing sticks out, nobody is kept out.
+ * The accessibility rules are those of axe-core (WCAG 2.2 A and AA and its best practices).
+ */
+@DisplayNameGeneration(ReplaceUnderscores.class)
+@ExtendWith(Given.class)
+class EveryPageTest {
+    /** What the light and the width can change. */
+    private static final List<String> AT_NIGHT =
+            List.of("color-contrast", "target-size", "scrollable-region-focusable");
+
+    private static final Set<String> GRAVE = Set.of("serious", "critical");
+
+    private final Browser browser;
+
+    EveryPageTest(Browser browser) {
+        this.browser = browser;
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+        /board                                                             | Anselm Corrigate
+        /prospect/tavish-mordell                                           | Stopped his feet on 24 of 55 power rushes
+        /prospect/keverne-toll                                             | Ask his coach
+        /technique                                                         | Look up
+        /technique/bull-rush                                               | Two hands on the chest
+        /technique/wrong-arm                                               | On your film
+        /technique/no-inside-counter                                       | Lucan Whitlow
+        /film                                                              | A log is what one evaluator read
+        /film/tavish-mordell                                               | Any cell can be changed
+        /rep/tavish-mordell/calder-mill-at-harrow-vale-2025-09-13/r04      | What the rules make of it
+        /rep                                                               | Whose, and where
+        /import                                                            | Drop a CSV here
+        /compare?id=tavish-mordell&id=keverne-toll                         | Where the tape tells them apart
+        /nowhere                                                           | There is no such page
+        """)
+    void a_page_is_whole_in_any_light_and_at_any_width(String path, String words) {
+        browser.open(path);
+        browser.sees(words);
+        assertThat(browser.complaints()).isEmpty();
+        assertThat(browser.scrollsSideways()).as("sticks out at a desk").isFalse();
+        browser.script(
+                "document.querySelectorAll('main details.evidence, main .claim:first-of-type details').forEach(one =>"
+                        + " { one.open = true; })");
+        assertThat(grave(new AxeBuilder())).isEmpty();
+
+        browser.look(Browser.PHONE, 844, true);
+        assertThat(browser.scrollsSideways()).as("sticks out on a phone").isFalse();
+        assertThat(grave(new AxeBuilder().withRules(AT_NIGHT))).isEmpty();
+    }
+
+    private List<String> grave(AxeBuilder axe) {
+        return axe.analyze(browser.driver()).getViolations().stream()
+                .filter(rule -> GRAVE.contains(rule.getImpact()))
+                .map(EveryPageTest::told)
+                .toList();
+    }
+
+    private static String told(Rule rule) {
+        return rule.getId() + ": " + rule.getHelp() + " "
+                + rule.getNodes().stream().map(node -> node.getHtml()).limit(3).toList();
+    }
+}

@@ -1,0 +1,68 @@
+package rushlight.web.browser;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Map;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.DisplayNameGeneration;
+import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import rushlight.web.browser.Stage.Given;
+
+/** A page is there at once and weighs little; budgets of the project, measured in the browser with its cache switched off. */
+@DisplayNameGeneration(ReplaceUnderscores.class)
+@ExtendWith(Given.class)
+class QuickAndLightTest {
+    private static final long HEAVIEST = 400_000;
+    private static final long LIGHTEST = 10_000;
+    private static final long SLOWEST_MILLIS = 1_000;
+    private static final int VISITS = 4;
+
+    private final Browser browser;
+
+    QuickAndLightTest(Browser browser) {
+        this.browser = browser;
+    }
+
+    @AfterEach
+    void remember_again() {
+        browser.cdp("Network.setCacheDisabled", Map.of("cacheDisabled", false));
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "/",
+                "/board",
+                "/prospect/tavish-mordell",
+                "/technique/bull-rush",
+                "/film/tavish-mordell",
+                "/rep/tavish-mordell/calder-mill-at-harrow-vale-2025-09-13/r04"
+            })
+    void a_page_can_be_read_within_a_second_and_weighs_less_than_400_kB_without_film(String path) {
+        browser.cdp("Network.enable", Map.of());
+        browser.cdp("Network.setCacheDisabled", Map.of("cacheDisabled", true));
+        long quickest = Long.MAX_VALUE;
+        for (int visit = 0; visit < VISITS && quickest >= SLOWEST_MILLIS; visit++) {
+            browser.open(path);
+            quickest = Math.min(
+                    quickest,
+                    browser.number("return Math.round(performance.getEntriesByName('page-shown')[0].startTime)"));
+            assertThat(browser.number(
+                            "return Math.round(performance.getEntriesByName('first-contentful-paint')[0].startTime)"))
+                    .as("milliseconds until something is seen; the page itself may come at once or after it")
+                    .isPositive();
+        }
+
+        assertThat(quickest).as("milliseconds until the page could be read").isLessThan(SLOWEST_MILLIS);
+        assertThat(weight()).as("bytes on the wire without film").isBetween(LIGHTEST, HEAVIEST);
+    }
+
+    private long weight() {
+        return browser.number(
+                "return performance.getEntries().filter(one => one.transferSize && !one.name.includes('/clips/'))"
+                        + ".reduce((sum, one) => sum + one.transferSize, 0)");
+    }
+}

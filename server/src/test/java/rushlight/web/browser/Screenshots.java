@@ -1,0 +1,85 @@
+package rushlight.web.browser;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Base64;
+import java.util.List;
+import java.util.Map;
+
+/** Takes the pictures of the README over the demo league. Run by {@code client-web/screenshots}. */
+public final class Screenshots {
+    private static final String GAME = "calder-mill-at-harrow-vale-2025-09-13";
+    private static final int TALLEST = 1_500;
+
+    /** One picture: its file, the page, how wide, by day or by night, how tall at most. */
+    private record Picture(String name, String path, int width, boolean dark, int tallest) {
+        static Picture of(String name, String path) {
+            return new Picture(name, path, Browser.DESK, false, TALLEST);
+        }
+    }
+
+    private static final List<Picture> PICTURES = List.of(
+            Picture.of("ask", "/"),
+            Picture.of("answers", "/?q=edge players who wrong-arm kick-outs"),
+            Picture.of("prospect", "/prospect/tavish-mordell"),
+            Picture.of("technique", "/technique/bull-rush"),
+            Picture.of("film", "/film/tavish-mordell"),
+            Picture.of("sheet", "/rep/tavish-mordell/" + GAME + "/r04"),
+            Picture.of("compare", "/compare?id=tavish-mordell&id=keverne-toll&id=kwame-addlestone"),
+            Picture.of("board", "/board"),
+            new Picture("prospect-dark", "/prospect/keverne-toll", Browser.DESK, true, TALLEST),
+            new Picture("prospect-phone", "/prospect/tavish-mordell", Browser.PHONE, false, 1_600),
+            new Picture("answers-phone-dark", "/?q=edge players who wrong-arm kick-outs", Browser.PHONE, true, 1_600));
+
+    private static final String SLIPS = """
+        rep,prospect,game,quarter,clock,phase,alignment,blocker,exchange,faults,result
+        r01,Jory Penwick,Opener,1,14:12,pass-rush,wide-9,right-tackle,speed-rush > [over-set] > up-and-under,,won
+        r02,Jory Penwick,Opener,1,13:40,pas-rush,wide-9,right-tackle,speed-rush > [vertical-set],,lost
+        r03,Jory Penwick,Opener,1,12:05,run,technique-9,tight-end,[kick-out-block] > rong arm,hi pads,even
+        r04,Jory Penwick,Opener,2,9:21,pass-rush,wide-9,right-tackle,bul rush > [sits-down],,lost
+        """;
+
+    private Screenshots() {}
+
+    /** Writes the pictures into a folder. */
+    public static void main(String... args) throws IOException {
+        Path folder = Files.createDirectories(Path.of(args[0]));
+        try (Stage stage = Stage.open("")) {
+            Browser browser = stage.browser();
+            for (Picture picture : PICTURES) {
+                browser.look(picture.width(), 900, picture.dark());
+                browser.open(picture.path());
+                settle(browser);
+                take(browser, picture.name(), picture.width(), picture.tallest(), folder);
+            }
+            browser.look(Browser.DESK, 900, false);
+            Path csv = Files.writeString(Files.createTempDirectory("slips").resolve("opener.csv"), SLIPS);
+            browser.open("/import");
+            browser.one("#csv").sendKeys(csv.toString());
+            browser.sees("4 faults in opener.csv");
+            take(browser, "import", Browser.DESK, TALLEST, folder);
+        }
+    }
+
+    /** Waits until a film stands at its rep, and takes the caret out of the box. */
+    private static void settle(Browser browser) {
+        browser.script("document.activeElement.blur()");
+        browser.waitsUntil(
+                "for the film",
+                () -> browser.script(
+                                "return [...document.querySelectorAll('video[src]')].every(one => one.readyState >= 2)")
+                        .equals(true));
+    }
+
+    private static void take(Browser browser, String name, int width, int tallest, Path folder) throws IOException {
+        long whole = browser.number("return document.documentElement.scrollHeight");
+        Map<String, Object> clip =
+                Map.of("x", 0, "y", 0, "width", width, "height", Math.min(whole, tallest), "scale", 1);
+        Object data = browser.driver()
+                .executeCdpCommand(
+                        "Page.captureScreenshot", Map.of("format", "png", "captureBeyondViewport", true, "clip", clip))
+                .get("data");
+        Files.write(folder.resolve(name + ".png"), Base64.getDecoder().decode(String.valueOf(data)));
+    }
+}

@@ -8,6 +8,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -120,39 +121,12 @@ public final class Matcher<T> {
      * leaving it; the others as they are.
      */
     public List<Token> repaired(List<Token> tokens) {
-        List<Token> result = new ArrayList<>(tokens);
-        int tries = 0;
-        for (int i = 0; i < tokens.size() && tries < Slips.MOST; i++) {
-            Token token = tokens.get(i);
-            if (!token.word() || token.isNumber() || knows(token.key()) || longestOver(tokens, i) > 0) {
-                continue;
-            }
-            tries++;
-            int best = 0;
-            for (String near : slips.nearest(token.key())) {
-                List<Token> tried = new ArrayList<>(result);
-                tried.set(i, token.takenFor(near));
-                int length = longestOver(tried, i);
-                boolean goodEnough = length > best && (length > 1 || token.key().length() > Slips.SHORT);
-                if (goodEnough) {
-                    best = length;
-                    result.set(i, token.takenFor(near));
-                }
-            }
-        }
-        return List.copyOf(result);
+        return repaired(tokens, word -> false);
     }
 
-    private int longestOver(List<Token> tokens, int i) {
-        int longest = 0;
-        for (int first = Math.max(0, i - 5); first <= i; first++) {
-            for (Match<T> match : from(tokens, first)) {
-                if (match.end() > i) {
-                    longest = Math.max(longest, match.length());
-                }
-            }
-        }
-        return longest;
+    /** The same, leaving words alone that are known elsewhere. */
+    public List<Token> repaired(List<Token> tokens, Predicate<String> known) {
+        return new Repairs<>(this, slips).of(tokens, known);
     }
 
     /** Every match, overlapping ones too, in the order of their first tokens, the longest of each first. */

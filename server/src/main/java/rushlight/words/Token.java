@@ -13,7 +13,7 @@ package rushlight.words;
 public record Token(String text, String key, int from, int to, boolean word, boolean repaired) {
     /** Whether it is a whole number that fits an {@code int}. */
     public boolean isNumber() {
-        return word && key.length() < 10 && key.chars().allMatch(c -> c >= '0' && c <= '9');
+        return word && !key.isEmpty() && key.length() < 10 && key.chars().allMatch(c -> c >= '0' && c <= '9');
     }
 
     /** The number it is. */

@@ -1,0 +1,115 @@
+package rushlight.ask;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import rushlight.findings.Counting;
+import rushlight.findings.Finding;
+import rushlight.findings.FindingBook;
+import rushlight.knowledge.FitRule;
+import rushlight.knowledge.Pairing;
+import rushlight.knowledge.Taxonomy;
+import rushlight.situation.Facets;
+import rushlight.situation.Situation;
+import rushlight.words.Lexicon;
+
+/** What is said of him and the finding it claims; else the opening that owed what he did not do. */
+final class Claims {
+    private static final String PERFORMED = "performed";
+    private static final String NOT_PERFORMED = "not-performed";
+    private static final String DUTY = "assignment";
+
+    private final List<List<String>> rows =
+            Lexicon.named("claims", "concept", "said", "against", "finding").rows();
+    private final Taxonomy taxonomy;
+    private final FindingBook findings;
+    private final Facets facets;
+
+    Claims(Taxonomy taxonomy, FindingBook findings, Facets facets) {
+        this.taxonomy = taxonomy;
+        this.findings = findings;
+        this.facets = facets;
+    }
+
+    /**
+     * A finding that says what the question says.
+     *
+     * @param finding its slug
+     * @param rest what the question asks beside it
+     */
+    record Claim(String finding, List<Condition> rest) {}
+
+    /** The finding that states what he does, or does not do, among these conditions. */
+    Optional<Claim> of(List<Condition> conditions) {
+        List<Condition> acts = conditions.stream().filter(Condition::event).toList();
+        if (acts.size() != 1 || acts.get(0).slug().isEmpty()) {
+            return Optional.empty();
+        }
+        Condition act = acts.get(0);
+        List<Condition> rest = conditions.stream().filter(c -> !c.equals(act)).toList();
+        for (List<String> row : rows) {
+            boolean same =
+                    row.get(0).equals(act.slug().get()) && row.get(1).equals(act.denied() ? NOT_PERFORMED : PERFORMED);
+            List<Condition> against = rest.stream()
+                    .filter(c -> c.slug()
+                            .filter(slug -> !row.get(2).isEmpty() && taxonomy.isA(slug, row.get(2)))
+                            .isPresent())
+                    .toList();
+            if (same && (row.get(2).isEmpty() || !against.isEmpty())) {
+                return Optional.of(new Claim(
+                        row.get(3),
+                        rest.stream().filter(c -> !against.contains(c)).toList()));
+            }
+        }
+        return Optional.empty();
+    }
+
+    Optional<Finding> finding(String slug) {
+        return findings.finding(slug);
+    }
+
+    /** The reps a finding counts, his duties among them. */
+    Optional<SituationPair> pair(String finding) {
+        return findings.finding(finding)
+                .flatMap(found -> found.counting().scope())
+                .map(this::pair);
+    }
+
+    private SituationPair pair(Counting.Scope scope) {
+        List<Situation> parts = new ArrayList<>(List.of(scope.opportunity()));
+        Set<String> duties = scope.duties();
+        Optional<String> unsaid = taxonomy.film().unsaid(DUTY);
+        if (unsaid.isPresent() && duties.contains(unsaid.get())) {
+            parts.add(Situation.not(Situation.has("seen", DUTY)));
+        } else if (!duties.isEmpty()) {
+            parts.add(Situation.anyOf(DUTY, duties));
+        }
+        return new SituationPair(Situation.all(parts), scope.event());
+    }
+
+    /** The reps that owed it: what a blocker shows for a counter, the blocks that call for a fit. */
+    Optional<Situation> owed(String slug) {
+        List<String> triggers = taxonomy.pairings().stream()
+                .filter(pairing -> pairing.counter().equals(slug))
+                .map(Pairing::trigger)
+                .flatMap(Optional::stream)
+                .filter(trigger -> holds("behavior", trigger))
+                .distinct()
+                .toList();
+        if (!triggers.isEmpty()) {
+            return Optional.of(Situation.anyOf("behavior", triggers));
+        }
+        List<String> blocks = taxonomy.fitRules().stream()
+                .filter(rule -> rule.right().contains(slug))
+                .map(FitRule::block)
+                .filter(block -> holds("block", block))
+                .distinct()
+                .toList();
+        return blocks.isEmpty() ? Optional.empty() : Optional.of(Situation.anyOf("block", blocks));
+    }
+
+    private boolean holds(String facet, String value) {
+        return facets.named(facet).filter(f -> f.values().contains(value)).isPresent();
+    }
+}

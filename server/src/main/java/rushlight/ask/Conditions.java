@@ -1,0 +1,136 @@
+package rushlight.ask;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import rushlight.knowledge.Taxonomy;
+import rushlight.situation.Situation;
+import rushlight.words.Label;
+
+/** Reads what a question says of the reps, with what it denies and what something else comes off. */
+final class Conditions {
+    private static final String MOVE = "move";
+    private static final String OPENING_MOVE = "openingMove";
+    private static final String ON = "on:";
+    private static final String WON = "outcome=won";
+    private static final String LOST = "outcome=lost";
+
+    private final Taxonomy taxonomy;
+    private final Places places;
+
+    Conditions(Taxonomy taxonomy, Places places) {
+        this.taxonomy = taxonomy;
+        this.places = places;
+    }
+
+    List<Condition> of(List<Part> parts) {
+        List<Condition> found = new ArrayList<>();
+        boolean deny = false;
+        boolean denied = false;
+        boolean opening = false;
+        boolean faced = false;
+        for (int i = 0; i < parts.size(); i++) {
+            Part part = parts.get(i);
+            if (part.does(Act.NOT)) {
+                deny = true;
+            } else if (part.does(Act.STOP) || part.does(Act.WHO)) {
+                deny = false;
+                denied = false;
+            } else if (part.does(Act.OR)) {
+                deny = denied;
+            }
+            opening |= part.does(Act.OPENING);
+            faced |= part.does(Act.FACED);
+            List<Condition> here = here(parts, i, deny, opening, faced);
+            if (!here.isEmpty()) {
+                denied = deny;
+                found.addAll(here);
+                deny = false;
+                opening = false;
+                faced = false;
+            }
+        }
+        return List.copyOf(found);
+    }
+
+    private List<Condition> here(List<Part> parts, int i, boolean deny, boolean opening, boolean faced) {
+        Part part = parts.get(i);
+        Optional<String> is = part.value(Act.IS);
+        if (is.isPresent()) {
+            return said(part, beatenByHim(parts, i) ? is.get().replace(LOST, WON) : is.get(), deny);
+        }
+        List<Label> labels = isActOfHis(parts, i)
+                ? List.of(new Label(part.value(Act.ELSE).orElseThrow(), Label.Kind.PREFERRED))
+                : part.terms();
+        List<Places.Place> ranked = places.ranked(labels);
+        Optional<Places.Place> chosen = ranked.stream()
+                .filter(place -> faced && place.role() == Chip.Role.FACED)
+                .findFirst()
+                .or(() -> ranked.stream().findFirst());
+        return chosen.map(place -> List.of(new Condition(
+                        part,
+                        place.role(),
+                        place.event(),
+                        place.situation(),
+                        place.kind(),
+                        Optional.of(place.slug()),
+                        deny,
+                        opening)))
+                .orElse(List.of());
+    }
+
+    /** Words that ask for something, unless somebody is said to do it. */
+    static boolean isActOfHis(List<Part> parts, int i) {
+        return parts.get(i).does(Act.ELSE)
+                && parts.subList(0, i).stream()
+                        .anyMatch(part -> part.does(Act.WHO)
+                                || part.value(Act.PERHAPS)
+                                        .filter("reps"::equals)
+                                        .isPresent()
+                                || !part.names(Sense.Name.Kind.PROSPECT).isEmpty());
+    }
+
+    private List<Condition> said(Part part, String value, boolean deny) {
+        List<Condition> found = new ArrayList<>();
+        String[] words = value.split(" ", -1);
+        boolean event = words[0].equals("event");
+        Optional<Situation> kind = Stream.of(words)
+                .filter(word -> word.startsWith(ON))
+                .map(word -> places.condition(word.substring(ON.length())))
+                .findFirst();
+        for (int w = 1; w < words.length; w++) {
+            if (!words[w].startsWith(ON)) {
+                Situation situation = places.condition(words[w]);
+                Chip.Role role = event ? Chip.Role.RESULT : Chip.Role.CONTEXT;
+                found.add(new Condition(part, role, event, situation, kind, Optional.empty(), deny, false));
+            }
+        }
+        return found;
+    }
+
+    /** "Beaten by" something he did: then it is the other man who was beaten. */
+    private boolean beatenByHim(List<Part> parts, int i) {
+        boolean by = i + 2 < parts.size() && parts.get(i + 1).does(Act.FACED);
+        Optional<Part> next = parts.stream().skip(i + 1L).filter(Part::isTerm).findFirst();
+        return by
+                && next.isPresent()
+                && places.ranked(next.get().terms()).stream()
+                        .findFirst()
+                        .filter(p -> p.role() == Chip.Role.DID)
+                        .isPresent();
+    }
+
+    /** A move that something else came off is the one he opened with. */
+    Condition opened(Condition condition) {
+        if (condition.situation() instanceof Situation.Has has && has.facet().equals(MOVE)) {
+            return condition.with(Situation.has(OPENING_MOVE, has.value()));
+        }
+        return condition;
+    }
+
+    /** Whether the term is the other one or narrower. */
+    boolean isA(Condition condition, String slug) {
+        return condition.slug().filter(own -> taxonomy.isA(own, slug)).isPresent();
+    }
+}

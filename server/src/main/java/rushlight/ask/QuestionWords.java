@@ -1,0 +1,226 @@
+package rushlight.ask;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
+import rushlight.knowledge.Taxonomy;
+import rushlight.words.Label;
+import rushlight.words.Lexicon;
+import rushlight.words.Match;
+import rushlight.words.Matcher;
+import rushlight.words.Token;
+import rushlight.words.Tokenizer;
+
+/** Finds in a question the terms of the book, the words that do something, and the names of the folder at hand. */
+final class QuestionWords {
+    private static final Pattern QUOTED =
+            Pattern.compile("[\"\u201C\u201D\u201E]([^\"\u201C\u201D\u201E]{1,200})[\"\u201C\u201D\u201F]");
+
+    private record Named(People people, Matcher<Sense> matcher) {}
+
+    private final Tokenizer tokenizer = Tokenizer.ofBook();
+    private final Matcher<Sense> words;
+    private final Map<String, String> firstPattern = new HashMap<>();
+    private final Set<String> common = new HashSet<>();
+    private volatile Named latest;
+
+    QuestionWords(Taxonomy taxonomy) {
+        var builder = new Matcher.Builder<Sense>(tokenizer).withBookWords();
+        for (List<String> row :
+                Lexicon.named("questions", "pattern", "act", "value").rows()) {
+            Act act = Act.of(row.get(1));
+            builder.add(
+                    row.get(0),
+                    act == Act.MEANS
+                            ? new Sense.Term(new Label(row.get(2), Label.Kind.PREFERRED))
+                            : new Sense.Cue(act, row.get(2)));
+            if (act == Act.MEANS) {
+                builder.add(row.get(0), new Sense.Cue(act, row.get(2)));
+            }
+            firstPattern.putIfAbsent(row.get(1) + " " + row.get(2), row.get(0));
+        }
+        taxonomy.concepts()
+                .forEach(concept -> Label.each(concept, (text, label) -> builder.add(text, new Sense.Term(label))));
+        this.words = builder.build();
+        Lexicon.named("common-words", "word").rows().forEach(row -> common.add(row.get(0)));
+        this.latest = new Named(People.NOBODY, names(People.NOBODY));
+    }
+
+    /** Words that do this, such as to offer them. */
+    Optional<String> pattern(Act act, String value) {
+        return Optional.ofNullable(firstPattern.get(act.name().toLowerCase(java.util.Locale.ROOT) + " " + value));
+    }
+
+    Parts cut(String question, People people) {
+        Matcher<Sense> names = namesOf(people);
+        Optional<Part> quoted = quoted(question);
+        List<Token> tokens = tokenizer.tokens(question).stream()
+                .filter(token -> quoted.isEmpty()
+                        || token.to() <= quoted.get().from()
+                        || token.from() >= quoted.get().to())
+                .toList();
+        tokens = names.repaired(tokens, words::knows);
+        tokens = words.repaired(tokens, names::knows);
+        List<Match<Sense>> all = matches(tokens, names, question);
+        return assembled(question, tokens, words.best(tokens, all), all, quoted);
+    }
+
+    private static Optional<Part> quoted(String question) {
+        var found = QUOTED.matcher(question);
+        return found.find()
+                ? Optional.of(new Part(
+                        found.group(1).strip(), found.start(), found.end(), 0, false, List.of(), List.of(), -1))
+                : Optional.empty();
+    }
+
+    /** Every place with all its meanings, without those that count for nothing there. */
+    private List<Match<Sense>> matches(List<Token> tokens, Matcher<Sense> names, String question) {
+        Map<List<Integer>, Match<Sense>> bySpan = new LinkedHashMap<>();
+        List<Match<Sense>> all = new ArrayList<>(names.all(tokens));
+        all.addAll(words.all(tokens));
+        for (Match<Sense> match : all) {
+            List<Sense> kept = kept(match, tokens);
+            if (!kept.isEmpty()) {
+                bySpan.merge(List.of(match.first(), match.end()), match.with(kept), QuestionWords::joined);
+            }
+        }
+        return bySpan.values().stream()
+                .map(match -> match.with(decided(match, question)))
+                .toList();
+    }
+
+    private static Match<Sense> joined(Match<Sense> a, Match<Sense> b) {
+        List<Sense> both = new ArrayList<>(a.values());
+        both.addAll(b.values());
+        return a.with(both);
+    }
+
+    /** A common word that counts only beside other evidence is none by itself. */
+    private List<Sense> kept(Match<Sense> match, List<Token> tokens) {
+        boolean weak =
+                match.length() == 1 && common.contains(tokens.get(match.first()).key());
+        return match.values().stream()
+                .filter(sense -> !(weak
+                        && sense instanceof Sense.Term term
+                        && term.label().kind() == Label.Kind.CONTEXT))
+                .toList();
+    }
+
+    /** A name written like one is a name; else what the words do comes before what they may name. */
+    private static List<Sense> decided(Match<Sense> match, String question) {
+        List<Sense> values = match.values();
+        List<Sense> names = values.stream().filter(Sense.Name.class::isInstance).toList();
+        boolean means = values.stream().anyMatch(s -> s instanceof Sense.Cue cue && cue.act() == Act.MEANS);
+        List<Sense> cues = values.stream()
+                .filter(s -> s instanceof Sense.Cue cue && cue.act() != Act.MEANS)
+                .toList();
+        boolean capital = Character.isUpperCase(question.codePointAt(match.from()));
+        if (!names.isEmpty() && (names.size() == values.size() || capital)) {
+            return names;
+        }
+        if (means) {
+            String slug = values.stream()
+                    .filter(s -> s instanceof Sense.Cue cue && cue.act() == Act.MEANS)
+                    .map(s -> ((Sense.Cue) s).value())
+                    .findFirst()
+                    .orElseThrow();
+            return values.stream()
+                    .filter(s ->
+                            s instanceof Sense.Term term && term.label().slug().equals(slug))
+                    .limit(1)
+                    .toList();
+        }
+        boolean grammarAlone = cues.stream().allMatch(s -> ((Sense.Cue) s).act() == Act.GRAMMAR);
+        List<Sense> others =
+                values.stream().filter(s -> !(s instanceof Sense.Cue)).toList();
+        return cues.isEmpty() ? others : grammarAlone && match.length() > 1 && !others.isEmpty() ? others : cues;
+    }
+
+    private Parts assembled(
+            String question,
+            List<Token> tokens,
+            List<Match<Sense>> chosen,
+            List<Match<Sense>> all,
+            Optional<Part> quoted) {
+        List<Part> parts = new ArrayList<>();
+        List<Asked.Unread> unread = new ArrayList<>();
+        Map<Integer, Match<Sense>> starts = new HashMap<>();
+        chosen.forEach(match -> starts.put(match.first(), match));
+        int at = 0;
+        while (at < tokens.size()) {
+            Match<Sense> match = starts.get(at);
+            Token token = tokens.get(at);
+            if (match != null) {
+                parts.add(new Part(
+                        question.substring(match.from(), match.to()),
+                        match.from(),
+                        match.to(),
+                        at,
+                        match.guessed(),
+                        match.values(),
+                        within(match, all),
+                        -1));
+                at = match.end();
+                continue;
+            }
+            if (token.isNumber()) {
+                parts.add(part(question, token.from(), token.to(), at, false, List.of(), token.number()));
+            } else if (token.word()) {
+                unread.add(new Asked.Unread(token.text(), token.from(), token.to()));
+            } else if (";.?!:".contains(token.text())) {
+                parts.add(
+                        part(question, token.from(), token.to(), at, false, List.of(new Sense.Cue(Act.STOP, "")), -1));
+            }
+            at++;
+        }
+        return new Parts(question, parts, unread.stream().distinct().toList(), quoted);
+    }
+
+    private static List<Label> within(Match<Sense> match, List<Match<Sense>> all) {
+        return all.stream()
+                .filter(inner -> inner.length() < match.length())
+                .filter(inner -> inner.first() >= match.first() && inner.end() <= match.end())
+                .flatMap(inner -> inner.values().stream())
+                .filter(Sense.Term.class::isInstance)
+                .map(sense -> ((Sense.Term) sense).label())
+                .distinct()
+                .toList();
+    }
+
+    private static Part part(
+            String question, int from, int to, int first, boolean guessed, List<Sense> senses, int number) {
+        return new Part(question.substring(from, to), from, to, first, guessed, senses, List.of(), number);
+    }
+
+    private Matcher<Sense> namesOf(People people) {
+        Named known = latest;
+        if (!known.people().equals(people)) {
+            known = new Named(people, names(people));
+            latest = known;
+        }
+        return known.matcher();
+    }
+
+    private Matcher<Sense> names(People people) {
+        var builder = new Matcher.Builder<Sense>(tokenizer);
+        people.prospects().forEach((id, name) -> {
+            Sense.Name sense = new Sense.Name(Sense.Name.Kind.PROSPECT, id, name);
+            builder.add(name, sense).add(id, sense);
+            for (String word : name.split("\\s+", -1)) {
+                if (word.length() > 2) {
+                    builder.add(word, sense);
+                }
+            }
+        });
+        people.games().forEach((id, name) -> builder.add(name, new Sense.Name(Sense.Name.Kind.GAME, id, name)));
+        people.opponents().forEach(name -> builder.add(name, new Sense.Name(Sense.Name.Kind.OPPONENT, name, name)));
+        people.levels().forEach(name -> builder.add(name, new Sense.Name(Sense.Name.Kind.LEVEL, name, name)));
+        return builder.build();
+    }
+}

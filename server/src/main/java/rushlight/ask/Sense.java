@@ -1,0 +1,22 @@
+package rushlight.ask;
+
+import rushlight.words.Label;
+
+/** What words of a question may mean. */
+sealed interface Sense {
+    /** A term of the book. */
+    record Term(Label label) implements Sense {}
+
+    /** Words that do something in the question. */
+    record Cue(Act act, String value) implements Sense {}
+
+    /** A name of the data folder at hand. */
+    record Name(Kind kind, String id, String shown) implements Sense {
+        enum Kind {
+            PROSPECT,
+            GAME,
+            OPPONENT,
+            LEVEL
+        }
+    }
+}

@@ -212,6 +212,10 @@ def columns(reads):
     return need & HIDEABLE
 def pair(opp, ev):
     """Tests of the chance and of the event; not seen is not absent."""
+    if opp.startswith("@") and " & " in opp:
+        finding, rest = opp.split(" & ", 1)
+        (chance, event), more = pair(finding, finding), cond(rest)
+        return (lambda x: chance(x) and more[0](x), event)
     if opp.startswith("@"):
         f = kb(opp[1:])
         o, e = shape(book.value(f, RL.opportunity)), shape(book.value(f, RL.event))

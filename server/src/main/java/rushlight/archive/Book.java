@@ -3,13 +3,18 @@ package rushlight.archive;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
+import rushlight.ask.Answers;
 import rushlight.ask.Asker;
+import rushlight.ask.Questions;
+import rushlight.ask.Suggestions;
 import rushlight.film.Log;
 import rushlight.film.RepFacts;
 import rushlight.findings.Assessment;
 import rushlight.findings.Assessor;
 import rushlight.findings.FindingBook;
 import rushlight.findings.Profile;
+import rushlight.index.Footage;
 import rushlight.index.IndexedRep;
 import rushlight.index.Page;
 import rushlight.knowledge.BrokenBookException;
@@ -21,6 +26,7 @@ import rushlight.situation.RefusedShapeException;
 import rushlight.situation.Situations;
 import rushlight.situation.Tape;
 import rushlight.situation.Tapes;
+import rushlight.words.Lexicon;
 
 /** The knowledge with everything that reads it: enough to assess a film log that nobody has stored. */
 public final class Book {
@@ -35,6 +41,8 @@ public final class Book {
     private final RepRules rules;
     private final Assessor assessor;
     private final Asker asker;
+    private @Nullable Questions questions;
+    private @Nullable Suggestions suggestions;
 
     private Book(Ontology ontology) {
         this.ontology = ontology;
@@ -98,6 +106,30 @@ public final class Book {
     /** What answers a question that was read. */
     public Asker asker() {
         return asker;
+    }
+
+    /** What reads a question; made when the first is asked. */
+    public synchronized Questions questions() {
+        if (questions == null) {
+            questions = Questions.of(ontology, taxonomy, assessor.book());
+        }
+        return questions;
+    }
+
+    /** What may be about to be typed; made when it is first asked for. */
+    public synchronized Suggestions suggestions() {
+        if (suggestions == null) {
+            List<String> examples = Lexicon.named("example-questions", "question").rows().stream()
+                    .map(row -> row.get(0))
+                    .toList();
+            suggestions = Suggestions.of(taxonomy, examples);
+        }
+        return suggestions;
+    }
+
+    /** Reads a question that is asked of this film, and answers it. */
+    public Answers answer(Footage footage, String question, Answers.Window window) {
+        return asker.answer(footage, questions().read(question, Asker.people(footage)), window);
     }
 
     /** What of it can be looked up: every concept, drills and findings among them. */

@@ -89,7 +89,7 @@ public final class Asker {
         return switch (scene.asked().find()) {
             case PROSPECTS -> asksForFindings(scene.asked()) ? findings.players(scene) : players.of(scene);
             case REPS -> reps.of(scene);
-            case TECHNIQUES -> terms.of(scene);
+            case TECHNIQUES -> asksForNotes(scene.asked()) ? reps.of(scene) : terms.of(scene);
             case COUNTERS -> counters.of(scene);
             case DRILLS -> drills.of(scene);
             case FINDINGS -> findings.of(scene);
@@ -106,6 +106,12 @@ public final class Asker {
                         || filter instanceof Filter.Severities
                         || (filter instanceof Filter.Findings
                                 && asked.situation().isEmpty()));
+    }
+
+    /** Words of a note are words of reps; no term of the book has any. */
+    private static boolean asksForNotes(Asked asked) {
+        return asked.filter(Filter.Note.class).isPresent()
+                && asked.filters(Filter.About.class).isEmpty();
     }
 
     /** Reps that would have counted, had their evaluator been sure of them. */

@@ -3,10 +3,12 @@ package rushlight.ask;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import rushlight.evidence.Verdict;
 import rushlight.film.Prospect;
@@ -109,10 +111,20 @@ final class FindingAnswers {
         Set<String> slugs = scene.asked().filters(Filter.Findings.class).stream()
                 .flatMap(filter -> filter.slugs().stream())
                 .collect(Collectors.toSet());
+        boolean everybody = scene.prospects().isEmpty() && scene.narrowing().keepsAll() && !slugs.isEmpty();
+        return everybody
+                ? scene.footage()
+                        .once(Remembered.class, footage -> new Remembered())
+                        .of(slugs, () -> held(scene, slugs))
+                : held(scene, slugs);
+    }
+
+    private List<Held> held(Scene scene, Set<String> slugs) {
         List<Held> all = new ArrayList<>();
         for (String prospect : whose(scene)) {
             scene.footage()
                     .tape(prospect)
+                    .map(scene.narrowing()::of)
                     .ifPresent(tape -> judged(tape, slugs).forEach(judged -> {
                         if (slugs.isEmpty() || slugs.contains(judged.finding().slug())) {
                             all.add(new Held(tape.prospect(), judged));
@@ -120,6 +132,25 @@ final class FindingAnswers {
                     }));
         }
         return all;
+    }
+
+    /** The findings last held against everybody's tape, as long as the film stays as it is. */
+    private static final class Remembered {
+        private static final int MOST = 8;
+
+        private final Map<Set<String>, List<Held>> last = new LinkedHashMap<>(MOST, 1, true);
+
+        synchronized List<Held> of(Set<String> slugs, Supplier<List<Held>> work) {
+            List<Held> known = last.get(slugs);
+            if (known == null) {
+                known = work.get();
+                last.put(slugs, known);
+                if (last.size() > MOST) {
+                    last.remove(last.keySet().iterator().next());
+                }
+            }
+            return known;
+        }
     }
 
     private List<Judged> judged(Tape tape, Set<String> slugs) {

@@ -21,6 +21,7 @@ import picocli.CommandLine.Spec;
             "  rushlight import my-log.csv              keep your own film log",
             "  rushlight assess \"Jory Penwick\"          what he is, what he lacks, how sure, which reps",
             "  rushlight assess --log my-log.csv        the same, without keeping anything",
+            "  rushlight ask \"edge players who wrong-arm kick-outs\"",
             "  rushlight serve                          all of it in a browser",
             "  rushlight counters bull-rush --when \"sits down\"",
             "  rushlight technique wrong-arm            one page of the book",
@@ -32,6 +33,7 @@ import picocli.CommandLine.Spec;
             DemoCommand.class,
             ImportCommand.class,
             AssessCommand.class,
+            AskCommand.class,
             CountersCommand.class,
             TechniqueCommand.class,
             AnswersCommand.class,
@@ -52,6 +54,7 @@ final class RushlightCommand implements Runnable {
     public void run() {
         throw new CommandLine.ParameterException(
                 spec.commandLine(),
-                "Say what to do: demo, import, assess, counters, technique, answers, teach, check, export or serve.");
+                "Say what to do: demo, import, assess, ask, counters, technique, answers, teach, check, export or"
+                        + " serve.");
     }
 }

@@ -62,17 +62,25 @@ final class RightReadings {
         if (opportunity.equals("-")) {
             return Optional.empty();
         }
-        Situation chance = opportunity.startsWith("@") ? chance(opportunity.substring(1)) : situation(opportunity);
+        Situation chance = chance(opportunity);
         return Optional.of(new SituationPair(chance, event.equals("=") ? chance : situation(event)));
     }
 
-    private Situation chance(String finding) {
-        Counting.Scope scope = scope(finding);
-        List<Situation> parts = new ArrayList<>(List.of(scope.opportunity()));
-        if (!scope.duties().isEmpty()) {
-            parts.add(Situation.anyOf("assignment", scope.duties()));
+    /** What a finding counts, its duties included, and whatever else is asked for; or plain conditions. */
+    private Situation chance(String text) {
+        if (!text.startsWith("@")) {
+            return situation(text);
         }
-        return Situation.all(parts);
+        String[] parts = text.substring(1).split(" & ", 2);
+        Counting.Scope scope = scope(parts[0]);
+        List<Situation> all = new ArrayList<>(List.of(scope.opportunity()));
+        if (!scope.duties().isEmpty()) {
+            all.add(Situation.anyOf("assignment", scope.duties()));
+        }
+        if (parts.length > 1) {
+            all.add(situation(parts[1]));
+        }
+        return Situation.all(all);
     }
 
     private Counting.Scope scope(String finding) {

@@ -76,6 +76,7 @@ public final class LeagueBench {
             oneProspect(archive);
             everybody(archive, batches * prospects);
             counts(archive);
+            new AskBench(archive).run();
         }
     }
 

@@ -1,0 +1,136 @@
+package rushlight.bench;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import org.apache.jena.query.Dataset;
+import org.apache.jena.query.QueryExecutionFactory;
+import org.apache.jena.rdf.model.Model;
+import org.apache.jena.rdf.model.ModelFactory;
+import rushlight.archive.Archive;
+import rushlight.ask.Answers;
+import rushlight.web.AskAnswer;
+import rushlight.web.Json;
+
+/** Times questions as people ask them, from the text to the JSON, beside a plain SPARQL answer of the same question. */
+final class AskBench {
+    private static final int WARM = 15;
+    private static final int RUNS = 40;
+    private static final Answers.Window FIRST_TEN = Answers.Window.first(10);
+
+    /** Questions of every kind. */
+    private static final List<String> QUESTIONS = List.of(
+            "edge players who wrong-arm kick-outs",
+            "who never wrong-arms kick-outs",
+            "who wins with the long arm",
+            "who loses the edge on kick-outs",
+            "players with a confirmed no inside counter",
+            "who gets pressure from a wide 9",
+            "top five players against double teams",
+            "players with at least 5 sacks",
+            "who is better against tight ends than tackles",
+            "reps with late eyes on split zone",
+            "third down sacks",
+            "notes about \"loud cadence\"",
+            "counters to a bull rush when the tackle sits down",
+            "how do I attack a jump set",
+            "what beats a soft set",
+            "what does the inside spin need first",
+            "drills for feet that stop on contact",
+            "what goes wrong in an inside spin",
+            "players like Bench 0 7",
+            "confirmed gaps of Bench 0 7");
+
+    private final Archive archive;
+
+    AskBench(Archive archive) {
+        this.archive = archive;
+    }
+
+    void run() {
+        List<Double> all = new ArrayList<>();
+        for (String question : QUESTIONS) {
+            double[] times = times(question);
+            Arrays.stream(times).forEach(all::add);
+            Answers answers = archive.watch(f -> archive.book().answer(f, question, FIRST_TEN));
+            line(
+                    "ask: " + question,
+                    "p50 %.1f ms, p95 %.1f ms (%s, %d answers)",
+                    at(times, 0.50),
+                    at(times, 0.95),
+                    answers.asked().find().slug(),
+                    answers.total());
+        }
+        double[] together = all.stream().mapToDouble(Double::doubleValue).toArray();
+        line(
+                "ask: all " + QUESTIONS.size() + " questions, " + RUNS + " times each",
+                "p50 %.1f ms, p95 %.1f ms, p99 %.1f ms",
+                at(together, 0.50),
+                at(together, 0.95),
+                at(together, 0.99));
+        sparql(
+                "edge players who wrong-arm kick-outs",
+                "?r rl:blockerStep/rl:does/skos:broader* kb:kick-out-block",
+                "?r rl:hisStep/rl:does/skos:broader* kb:wrong-arm");
+        sparql(
+                "who wins with the long arm",
+                "?r rl:hisStep/rl:does/skos:broader* kb:long-arm",
+                "?r rl:outcome \"won\"");
+        sparql("third down sacks", "?r rl:phase \"pass-rush\" ; rl:down 3", "?r rl:result/skos:broader* kb:sack");
+    }
+
+    private double[] times(String question) {
+        double[] times = new double[RUNS];
+        for (int i = -WARM; i < RUNS; i++) {
+            long start = System.nanoTime();
+            String json = archive.watch(footage -> Json.text(AskAnswer.of(
+                    archive.book().answer(footage, question, FIRST_TEN),
+                    archive.book().situations())));
+            double took = (System.nanoTime() - start) / 1e6;
+            if (json.isEmpty()) {
+                throw new IllegalStateException("Nothing was measured.");
+            }
+            if (i >= 0) {
+                times[i] = took;
+            }
+        }
+        return times;
+    }
+
+    private void sparql(String question, String opportunity, String event) {
+        String query = """
+            PREFIX rl: <https://rushlight.example/def#>
+            PREFIX kb: <https://rushlight.example/id/>
+            PREFIX skos: <http://www.w3.org/2004/02/skos/core#>
+            SELECT ?p (COUNT(DISTINCT ?r) AS ?n) (COUNT(DISTINCT ?e) AS ?x) {
+              %s . ?r rl:log/rl:prospect ?p . OPTIONAL { %s . BIND (?r AS ?e) } } GROUP BY ?p
+            """.formatted(opportunity, event);
+        long start = System.nanoTime();
+        int rows = archive.store().ask(data -> rows(data, query));
+        line("the same in SPARQL over TDB2: " + question, "%.0f ms (%d rows)", (System.nanoTime() - start) / 1e6, rows);
+    }
+
+    private int rows(Dataset data, String query) {
+        Model all = ModelFactory.createUnion(
+                data.getDefaultModel(),
+                ModelFactory.createModelForGraph(archive.book().ontology().graph()));
+        try (var run = QueryExecutionFactory.create(query, all)) {
+            int count = 0;
+            for (var answers = run.execSelect(); answers.hasNext(); answers.next()) {
+                count++;
+            }
+            return count;
+        }
+    }
+
+    private static double at(double[] times, double share) {
+        double[] sorted = times.clone();
+        Arrays.sort(sorted);
+        return sorted[(int) Math.ceil(share * sorted.length) - 1];
+    }
+
+    private static void line(String what, String figures, Object... values) {
+        System.out.printf(Locale.ROOT, "%-62s %s%n", what, String.format(Locale.ROOT, figures, values));
+    }
+}

@@ -28,6 +28,7 @@ enum Act {
     BETTER,
     THAN,
     NOTE,
+    SPOT,
     MEANS,
     GRAMMAR;
 

@@ -1,5 +1,7 @@
 package rushlight.ask;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import rushlight.situation.Situation;
 
@@ -14,6 +16,7 @@ import rushlight.situation.Situation;
  * @param slug the term, where it is one
  * @param denied whether the question says that it is not so
  * @param opening whether something else came off it
+ * @param either whether it will do instead of the one before
  */
 record Condition(
         Part part,
@@ -23,7 +26,8 @@ record Condition(
         Optional<Situation> kind,
         Optional<String> slug,
         boolean denied,
-        boolean opening) {
+        boolean opening,
+        boolean either) {
     /** The reps that are as the question says. */
     Situation said() {
         return denied ? Situation.not(situation) : situation;
@@ -38,10 +42,37 @@ record Condition(
     }
 
     Condition asCircumstance() {
-        return new Condition(part, role, false, situation, kind, slug, denied, opening);
+        return new Condition(part, role, false, situation, kind, slug, denied, opening, either);
+    }
+
+    Condition orElse() {
+        return new Condition(part, role, event, situation, kind, slug, denied, opening, true);
+    }
+
+    /** What a rep is like that all of these say. */
+    static List<Situation> all(List<Condition> conditions) {
+        List<Situation> said = new ArrayList<>();
+        for (Condition condition : conditions) {
+            int last = said.size() - 1;
+            if (condition.either() && last >= 0 && !condition.denied()) {
+                said.set(last, together(said.get(last), condition.said()));
+            } else {
+                said.add(condition.said());
+            }
+        }
+        return said;
+    }
+
+    private static Situation together(Situation one, Situation other) {
+        if (one instanceof Situation.Has a
+                && other instanceof Situation.Has b
+                && a.facet().equals(b.facet())) {
+            return Situation.anyOf(a.facet(), List.of(a.value(), b.value()));
+        }
+        return Situation.any(List.of(one, other));
     }
 
     Condition with(Situation other) {
-        return new Condition(part, role, event, other, kind, slug, denied, opening);
+        return new Condition(part, role, event, other, kind, slug, denied, opening, either);
     }
 }

@@ -12,6 +12,7 @@ import rushlight.words.Label;
 final class Conditions {
     private static final String MOVE = "move";
     private static final String OPENING_MOVE = "openingMove";
+    private static final String REPS = Find.REPS.slug();
     private static final String ON = "on:";
     private static final String WON = "outcome=won";
     private static final String LOST = "outcome=lost";
@@ -30,28 +31,45 @@ final class Conditions {
         boolean denied = false;
         boolean opening = false;
         boolean faced = false;
+        boolean or = false;
+        boolean and = false;
         for (int i = 0; i < parts.size(); i++) {
             Part part = parts.get(i);
             if (part.does(Act.NOT)) {
                 deny = true;
-            } else if (part.does(Act.STOP) || part.does(Act.WHO)) {
+            } else if (part.does(Act.STOP) || part.does(Act.WHO) || part.does(Act.VERDICT)) {
                 deny = false;
                 denied = false;
             } else if (part.does(Act.OR)) {
                 deny = denied;
             }
+            or |= part.does(Act.OR);
+            and |= part.does(Act.AND);
             opening |= part.does(Act.OPENING);
             faced |= part.does(Act.FACED);
             List<Condition> here = here(parts, i, deny, opening, faced);
             if (!here.isEmpty()) {
                 denied = deny;
-                found.addAll(here);
+                if (!found.isEmpty() && here.size() == 1) {
+                    Condition before = found.get(found.size() - 1);
+                    boolean either = or || (and && isOne(before, here.get(0)));
+                    found.add(either ? here.get(0).orElse() : here.get(0));
+                } else {
+                    found.addAll(here);
+                }
+                or = false;
+                and = false;
                 deny = false;
                 opening = false;
                 faced = false;
             }
         }
         return List.copyOf(found);
+    }
+
+    /** Two values of which a rep has one: "left and right tackles", "sacks and hurries". */
+    private static boolean isOne(Condition before, Condition here) {
+        return before.role() == here.role() && !here.isAct() && here.role() != Chip.Role.FAULT && !here.denied();
     }
 
     private List<Condition> here(List<Part> parts, int i, boolean deny, boolean opening, boolean faced) {
@@ -76,7 +94,8 @@ final class Conditions {
                         place.kind(),
                         Optional.of(place.slug()),
                         deny,
-                        opening)))
+                        opening,
+                        false)))
                 .orElse(List.of());
     }
 
@@ -85,9 +104,8 @@ final class Conditions {
         return parts.get(i).does(Act.ELSE)
                 && parts.subList(0, i).stream()
                         .anyMatch(part -> part.does(Act.WHO)
-                                || part.value(Act.PERHAPS)
-                                        .filter("reps"::equals)
-                                        .isPresent()
+                                || part.value(Act.PERHAPS).filter(REPS::equals).isPresent()
+                                || part.value(Act.FIND).filter(REPS::equals).isPresent()
                                 || !part.names(Sense.Name.Kind.PROSPECT).isEmpty());
     }
 
@@ -103,7 +121,7 @@ final class Conditions {
             if (!words[w].startsWith(ON)) {
                 Situation situation = places.condition(words[w]);
                 Chip.Role role = event ? Chip.Role.RESULT : Chip.Role.CONTEXT;
-                found.add(new Condition(part, role, event, situation, kind, Optional.empty(), deny, false));
+                found.add(new Condition(part, role, event, situation, kind, Optional.empty(), deny, false, false));
             }
         }
         return found;
@@ -119,6 +137,14 @@ final class Conditions {
                         .findFirst()
                         .filter(p -> p.role() == Chip.Role.DID)
                         .isPresent();
+    }
+
+    /** The same, a move that something else came off being what he met. */
+    List<Condition> afterOpening(List<Condition> conditions) {
+        boolean several = conditions.stream().filter(Condition::event).count() > 1;
+        return conditions.stream()
+                .map(c -> several && c.isAct() && c.opening() ? opened(c).asCircumstance() : c)
+                .toList();
     }
 
     /** A move that something else came off is the one he opened with. */

@@ -29,7 +29,8 @@ final class Intent {
                 parts.parts().stream().filter(p -> p.does(Act.BETTER)).findFirst();
         Optional<Part> than =
                 parts.parts().stream().filter(p -> p.does(Act.THAN)).findFirst();
-        if (better.isPresent() && than.isPresent()) {
+        boolean either = parts.has(Act.OR) && conditions.stream().anyMatch(Condition::either);
+        if (better.isPresent() && (than.isPresent() || either)) {
             return new Decided(Find.COMPARE, better);
         }
         Optional<Part> like = cue(Act.FIND, Find.SIMILAR);

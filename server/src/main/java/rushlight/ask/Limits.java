@@ -93,8 +93,15 @@ final class Limits {
     private static boolean isTop(List<Part> all, int i) {
         boolean before =
                 i > 0 && (all.get(i - 1).does(Act.TOP) || all.get(i - 1).does(Act.ORDER));
-        boolean after = i + 1 < all.size() && all.get(i + 1).does(Act.ORDER);
+        boolean minimum = i > 0 && all.get(i - 1).does(Act.AT_LEAST);
+        boolean after = i + 1 < all.size() && isListed(all.get(i + 1)) && !minimum;
         return all.get(i).number() > 0 && (before || after);
+    }
+
+    /** What a number before it counts: "five rushers", "three drills", "the 4 best". */
+    static boolean isListed(Part part) {
+        boolean wanted = part.does(Act.FIND) || part.does(Act.WHO) || part.does(Act.KIND);
+        return wanted || part.does(Act.ORDER) || part.does(Act.POLARITY);
     }
 
     /** The words of an order, leaving out "top" in front of a number. */
@@ -118,7 +125,7 @@ final class Limits {
         Optional<String> better = parts.doing(Act.BETTER).stream()
                 .map(part -> part.value(Act.BETTER).orElseThrow())
                 .findFirst();
-        Optional<String> top = top().map(n -> "won");
+        Optional<String> top = top().filter(n -> parts.has(Act.TOP)).map(n -> "won");
         return word.map(w -> w.equals("best") ? "won" : "lost").or(() -> better).or(() -> top);
     }
 

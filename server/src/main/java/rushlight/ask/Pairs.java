@@ -42,15 +42,14 @@ final class Pairs {
         if (events.isEmpty()) {
             return circumstances(find, met, quality, subject);
         }
-        Situation event = Situation.all(events.stream().map(Condition::said).toList());
-        List<Situation> opportunity =
-                new ArrayList<>(met.stream().map(Condition::said).toList());
+        Situation event = Situation.all(Condition.all(events));
+        List<Situation> opportunity = new ArrayList<>(Condition.all(met));
         if (opportunity.isEmpty() && events.stream().allMatch(c -> c.denied() && c.isAct())) {
             events.get(0).slug().flatMap(claims::owed).ifPresent(opportunity::add);
         }
         List<Condition> meaning = new ArrayList<>(met);
         meaning.addAll(events);
-        boolean told = met.stream().anyMatch(this::tellsKind) || (opportunity.size() > met.size());
+        boolean told = met.stream().anyMatch(this::tellsKind) || (met.isEmpty() && !opportunity.isEmpty());
         if (!told) {
             kind(meaning).or(() -> subject).ifPresent(opportunity::add);
         }
@@ -69,7 +68,7 @@ final class Pairs {
         if (met.isEmpty() && quality.isEmpty()) {
             return Optional.empty();
         }
-        List<Situation> here = new ArrayList<>(met.stream().map(Condition::said).toList());
+        List<Situation> here = new ArrayList<>(Condition.all(met));
         if (quality.isPresent() || find == Find.COMPARE) {
             if (met.stream().noneMatch(this::tellsKind)) {
                 subject.ifPresent(here::add);

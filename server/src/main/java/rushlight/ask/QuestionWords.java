@@ -27,6 +27,7 @@ final class QuestionWords {
     private final Tokenizer tokenizer = Tokenizer.ofBook();
     private final Matcher<Sense> words;
     private final Map<String, String> firstPattern = new HashMap<>();
+    private final Map<String, String> spots = new HashMap<>();
     private final Set<String> common = new HashSet<>();
     private volatile Named latest;
 
@@ -35,6 +36,10 @@ final class QuestionWords {
         for (List<String> row :
                 Lexicon.named("questions", "pattern", "act", "value").rows()) {
             Act act = Act.of(row.get(1));
+            if (act == Act.SPOT) {
+                spots.put(row.get(0), row.get(2));
+                continue;
+            }
             builder.add(
                     row.get(0),
                     act == Act.MEANS
@@ -49,7 +54,7 @@ final class QuestionWords {
                 .forEach(concept -> Label.each(concept, (text, label) -> builder.add(text, new Sense.Term(label))));
         this.words = builder.build();
         Lexicon.named("common-words", "word").rows().forEach(row -> common.add(row.get(0)));
-        this.latest = new Named(People.NOBODY, names(People.NOBODY));
+        this.latest = new Named(People.NOBODY, NameWords.of(tokenizer, People.NOBODY));
     }
 
     /** Words that do this, such as to offer them. */
@@ -170,7 +175,7 @@ final class QuestionWords {
                 continue;
             }
             if (token.isNumber()) {
-                parts.add(part(question, token.from(), token.to(), at, false, List.of(), token.number()));
+                parts.add(part(question, token.from(), token.to(), at, false, spot(tokens, at), token.number()));
             } else if (token.word()) {
                 unread.add(new Asked.Unread(token.text(), token.from(), token.to()));
             } else if (";.?!:".contains(token.text())) {
@@ -180,6 +185,27 @@ final class QuestionWords {
             at++;
         }
         return new Parts(question, parts, unread.stream().distinct().toList(), quoted);
+    }
+
+    /** "From a 9" is a spot on the front. */
+    private List<Sense> spot(List<Token> tokens, int at) {
+        Optional<String> word =
+                at > 0 ? Optional.ofNullable(spots.get(tokens.get(at - 1).key())) : Optional.empty();
+        boolean counted =
+                at + 1 < tokens.size() && words.from(tokens, at + 1).stream().anyMatch(match -> counts(match.values()));
+        if (word.isEmpty() || counted) {
+            return List.of();
+        }
+        List<Token> spoken = List.of(tokens.get(at), tokens.get(at).takenFor(word.get()));
+        return words.from(spoken, 0).stream()
+                .filter(match -> match.end() == 2)
+                .flatMap(match -> match.values().stream())
+                .filter(Sense.Term.class::isInstance)
+                .toList();
+    }
+
+    private static boolean counts(List<Sense> senses) {
+        return senses.stream().anyMatch(s -> s instanceof Sense.Cue cue && cue.act() == Act.UNIT);
     }
 
     private static List<Label> within(Match<Sense> match, List<Match<Sense>> all) {
@@ -201,26 +227,9 @@ final class QuestionWords {
     private Matcher<Sense> namesOf(People people) {
         Named known = latest;
         if (!known.people().equals(people)) {
-            known = new Named(people, names(people));
+            known = new Named(people, NameWords.of(tokenizer, people));
             latest = known;
         }
         return known.matcher();
-    }
-
-    private Matcher<Sense> names(People people) {
-        var builder = new Matcher.Builder<Sense>(tokenizer);
-        people.prospects().forEach((id, name) -> {
-            Sense.Name sense = new Sense.Name(Sense.Name.Kind.PROSPECT, id, name);
-            builder.add(name, sense).add(id, sense);
-            for (String word : name.split("\\s+", -1)) {
-                if (word.length() > 2) {
-                    builder.add(word, sense);
-                }
-            }
-        });
-        people.games().forEach((id, name) -> builder.add(name, new Sense.Name(Sense.Name.Kind.GAME, id, name)));
-        people.opponents().forEach(name -> builder.add(name, new Sense.Name(Sense.Name.Kind.OPPONENT, name, name)));
-        people.levels().forEach(name -> builder.add(name, new Sense.Name(Sense.Name.Kind.LEVEL, name, name)));
-        return builder.build();
     }
 }

@@ -86,7 +86,7 @@ public final class Questions {
         boolean sure = parts.has(Act.VERDICT);
         Optional<Claims.Claim> claim = finding.map(part -> new Claims.Claim(findingOf(part), kept))
                 .or(() -> find == Find.PROSPECTS && (sure || kept.stream().anyMatch(Condition::denied))
-                        ? claims.of(kept)
+                        ? claims.of(conditions.afterOpening(kept))
                         : Optional.empty());
         if (claim.isPresent()) {
             filters.add(new Filter.Findings(List.of(claim.get().finding())));
@@ -131,7 +131,9 @@ public final class Questions {
 
     /** "Better against these than against those". */
     private Optional<Filter.Sides> sides(Parts parts, List<Condition> found) {
-        Optional<Part> than = parts.doing(Act.THAN).stream().findFirst();
+        Optional<Part> than = parts.doing(Act.THAN).stream()
+                .findFirst()
+                .or(() -> parts.doing(Act.OR).stream().findFirst());
         if (than.isEmpty() || !parts.has(Act.BETTER)) {
             return Optional.empty();
         }
@@ -181,8 +183,7 @@ public final class Questions {
                 && (list.get(i - 1).does(Act.AT_LEAST)
                         || list.get(i - 1).does(Act.TOP)
                         || list.get(i - 1).does(Act.ORDER));
-        boolean after = i + 1 < list.size()
-                && (list.get(i + 1).does(Act.OR_MORE) || list.get(i + 1).does(Act.ORDER));
+        boolean after = i + 1 < list.size() && (list.get(i + 1).does(Act.OR_MORE) || Limits.isListed(list.get(i + 1)));
         return before || after;
     }
 }

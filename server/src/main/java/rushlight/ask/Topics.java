@@ -60,9 +60,15 @@ final class Topics {
 
     /** "Clamps my rip" tells of the rip too. */
     private Stream<String> moveWithin(Part part) {
-        return places.ranked(part.within()).stream()
-                .filter(place -> place.role() == Chip.Role.DID)
-                .map(Places.Place::slug);
+        boolean shown = best(part)
+                .flatMap(places::of)
+                .filter(place -> place.role() == Chip.Role.FACED)
+                .isPresent();
+        return !shown
+                ? Stream.empty()
+                : places.ranked(part.within()).stream()
+                        .filter(place -> place.role() == Chip.Role.DID)
+                        .map(Places.Place::slug);
     }
 
     private void findings(Parts parts, List<Filter> found) {

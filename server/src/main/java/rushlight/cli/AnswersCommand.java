@@ -21,9 +21,9 @@ import rushlight.knowledge.Taxonomy;
         name = "answers",
         mixinStandardHelpOptions = true,
         description = {
-            "What is right and what is wrong against a block, duty by duty, and what each verdict hangs on.",
+            "What is right and what is wrong against a block, duty by duty.",
             "",
-            "The same fit is right for one duty and wrong for another. Name the duty if you know it.",
+            "Each verdict says what it hangs on. The same fit is right for one duty and wrong for another. Name the duty if you know it.",
             ""
         },
         footer = {

@@ -16,10 +16,7 @@ import rushlight.handbook.TeachAnswer;
 @Command(
         name = "teach",
         mixinStandardHelpOptions = true,
-        description = {
-            "What a technique needs first, in an order in which it can be taught, with the drills that train it.",
-            ""
-        },
+        description = {"What a technique needs first, in teaching order, with drills.", ""},
         footer = {"", "Examples:", "  rushlight teach push-pull", "  rushlight teach wrong-arm"})
 final class TeachCommand implements Callable<Integer> {
     @Mixin

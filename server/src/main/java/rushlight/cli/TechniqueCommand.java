@@ -23,7 +23,7 @@ import rushlight.words.Vocabulary;
         name = "technique",
         mixinStandardHelpOptions = true,
         description = {
-            "One page of the book: what it is, how it is told on film, how it is taught, what goes with it.",
+            "One page of the book: what it is, how it looks, how it is taught.",
             "",
             "Name a move, a block, a fit, a fault, a drill, an alignment or anything else by any of its names. A bare"
                     + " number of a front is told system by system.",

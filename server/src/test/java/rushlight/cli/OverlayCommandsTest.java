@@ -93,7 +93,8 @@ class OverlayCommandsTest {
     void the_pages_of_the_book_mark_what_is_yours() throws IOException {
         example();
 
-        String page = run("technique", "wrist roll", "--data", folder.toString()).out();
+        String page =
+                run("technique", "wrist roll", "--data", folder.toString()).out();
         String answers = run("answers", "arc block", "--assignment", "box assignment", "--data", folder.toString())
                 .out();
 

@@ -72,6 +72,7 @@ final class Clips {
         if (Versions.isKnown(ctx, etag)) {
             return;
         }
+        ctx.res().setCharacterEncoding((String) null);
         ctx.contentType(TYPES.getOrDefault(name.substring(name.lastIndexOf('.') + 1), "application/octet-stream"));
         Optional<Part> part = part(ctx, etag, clip.length);
         if (part.isEmpty()) {

@@ -15,9 +15,11 @@ public final class Server implements AutoCloseable {
     private static final List<String> NO_PAGES = List.of("/api", "/id", "/sparql", "/clips");
 
     private final Javalin javalin;
+    private final Jobs jobs;
 
-    private Server(Javalin javalin) {
+    private Server(Javalin javalin, Jobs jobs) {
         this.javalin = javalin;
+        this.jobs = jobs;
     }
 
     /**
@@ -28,7 +30,8 @@ public final class Server implements AutoCloseable {
      * @param demo whether this is the invented league
      */
     public static Server start(Archive archive, int port, boolean demo) {
-        List<Route> routes = routes(archive, demo);
+        Jobs jobs = new Jobs();
+        List<Route> routes = routes(archive, demo, jobs);
         Problems problems = new Problems(routes);
         Pages pages = Pages.packed();
         Javalin javalin = Javalin.create(config -> {
@@ -38,11 +41,11 @@ public final class Server implements AutoCloseable {
             routes.forEach(route -> config.routes.addHttpHandler(route.method(), route.path(), route.handler()));
             config.routes.get("/*", ctx -> page(ctx, pages, problems));
         });
-        return new Server(javalin.start(HERE, port));
+        return new Server(javalin.start(HERE, port), jobs);
     }
 
     /** Everything it answers to, beside the pages. */
-    static List<Route> routes(Archive archive, boolean demo) {
+    static List<Route> routes(Archive archive, boolean demo, Jobs jobs) {
         FilmVersion version = new FilmVersion(archive);
         List<Route> routes = new ArrayList<>();
         routes.addAll(new ProgramRoutes(archive, demo).routes());
@@ -54,6 +57,10 @@ public final class Server implements AutoCloseable {
         routes.addAll(new FigureRoutes(archive, version, film).routes());
         routes.addAll(new RepRoutes(archive, version).routes());
         routes.addAll(new ChangeRoutes(archive, version).routes());
+        routes.addAll(new ImportRoutes(archive, jobs).routes());
+        routes.addAll(new QuestionRoutes(archive).routes());
+        routes.addAll(new AskRoutes(archive).routes());
+        routes.addAll(new GraphRoutes(archive).routes());
         routes.addAll(Clips.packed().routes());
         return routes;
     }
@@ -72,6 +79,7 @@ public final class Server implements AutoCloseable {
     @Override
     public void close() {
         javalin.stop();
+        jobs.close();
     }
 
     private static void settings(JavalinConfig config) {

@@ -1,0 +1,88 @@
+package rushlight.web.http;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.function.Function;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import rushlight.web.ImportReport;
+import rushlight.web.JobAnswer;
+
+/** Long work, one after the other, that one can ask how far it is. */
+final class Jobs implements AutoCloseable {
+    private static final Logger LOG = LoggerFactory.getLogger(Jobs.class);
+    private static final int REMEMBERED = 100;
+
+    /** Tells how far work is. */
+    interface Progress {
+        void tell(String step, double done);
+    }
+
+    private final ExecutorService worker = Executors.newSingleThreadExecutor(work -> {
+        Thread thread = new Thread(work, "import");
+        thread.setDaemon(true);
+        return thread;
+    });
+    private final Map<String, JobAnswer> jobs = new LinkedHashMap<>() {
+        private static final long serialVersionUID = 1L;
+
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<String, JobAnswer> eldest) {
+            return size() > REMEMBERED;
+        }
+    };
+    private int last;
+
+    /** Begins work and gives its first answer. */
+    JobAnswer begin(Function<Progress, ImportReport> work) {
+        JobAnswer begun;
+        synchronized (jobs) {
+            last++;
+            begun = running(Integer.toString(last), "Waiting", 0);
+            jobs.put(begun.job(), begun);
+        }
+        worker.execute(() -> run(begun.job(), work));
+        return begun;
+    }
+
+    /** How far work is. */
+    Optional<JobAnswer> job(String name) {
+        synchronized (jobs) {
+            return Optional.ofNullable(jobs.get(name));
+        }
+    }
+
+    @Override
+    public void close() {
+        worker.shutdown();
+    }
+
+    private void run(String name, Function<Progress, ImportReport> work) {
+        try {
+            ImportReport report = work.apply((step, done) -> put(running(name, step, done)));
+            put(new JobAnswer(name, "done", "Done", 1, Optional.of(report), Optional.empty()));
+        } catch (ProblemException e) {
+            put(failed(name, e.problem()));
+        } catch (RuntimeException e) {
+            LOG.error("Long work broke", e);
+            put(failed(name, Problem.of(500, "Something broke; nothing was half stored. The log says where.")));
+        }
+    }
+
+    private static JobAnswer running(String name, String step, double done) {
+        return new JobAnswer(name, "running", step, done, Optional.empty(), Optional.empty());
+    }
+
+    private static JobAnswer failed(String name, Problem problem) {
+        return new JobAnswer(name, "failed", "Failed", 1, Optional.empty(), Optional.of(problem));
+    }
+
+    private void put(JobAnswer answer) {
+        synchronized (jobs) {
+            jobs.put(answer.job(), answer);
+        }
+    }
+}

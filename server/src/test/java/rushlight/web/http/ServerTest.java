@@ -1,0 +1,560 @@
+package rushlight.web.http;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpRequest.BodyPublishers;
+import java.net.http.HttpResponse;
+import java.net.http.HttpResponse.BodyHandlers;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.DisplayNameGeneration;
+import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import rushlight.archive.Archive;
+import rushlight.archive.DemoLeague;
+
+/** A browser and a program ask the server over the invented league; every answer is held to the description. */
+@DisplayNameGeneration(ReplaceUnderscores.class)
+class ServerTest {
+    private static final ObjectMapper JSON = new ObjectMapper();
+    private static final Contract CONTRACT = new Contract();
+    private static final HttpClient CLIENT = HttpClient.newHttpClient();
+    private static final String JSON_TYPE = "application/json";
+    private static final String REP = "/api/reps/teo-maravale/merrow-bay-at-calder-mill-2025-09-06/r02";
+    private static final String SCRIPT = "<script>alert(1)</script>";
+
+    @TempDir
+    private static Path folder;
+
+    private static Archive archive;
+    private static Server server;
+
+    @BeforeAll
+    static void start() {
+        archive = Archive.open(folder);
+        DemoLeague.into(archive);
+        server = Server.start(archive, 0, true);
+    }
+
+    @AfterAll
+    static void stop() {
+        server.close();
+        archive.close();
+    }
+
+    @Test
+    void every_route_is_described_and_every_description_is_a_route() {
+        Set<String> routes = Server.routes(archive, true, new Jobs()).stream()
+                .map(route -> route.method().name() + " " + route.path())
+                .collect(Collectors.toCollection(TreeSet::new));
+
+        assertThat(routes).containsExactlyInAnyOrderElementsOf(CONTRACT.operations());
+        assertThat(routes).doesNotContainAnyElementsOf(CONTRACT.planned());
+    }
+
+    @Test
+    void every_operation_that_is_described_answers_as_described() throws Exception {
+        for (String address : Set.of(
+                "/api/openapi.json",
+                "/api/version",
+                "/api/health",
+                "/api/labels",
+                "/api/columns",
+                "/api/findings",
+                "/api/complete?q=sit&column=exchange&by=blocker",
+                "/api/complete?q=wo&column=result",
+                "/api/concepts?kind=RushMove&limit=5",
+                "/api/concepts?q=wrong%20arm",
+                "/api/concepts/bull-rush",
+                "/api/concepts/bull-rush/counters?when=sits-down",
+                "/api/concepts/sits-down/counters",
+                "/api/concepts/bull-rush/film",
+                "/api/concepts/effort/film",
+                "/api/prospects",
+                "/api/prospects/teo-maravale",
+                "/api/prospects/teo-maravale?over=left",
+                "/api/prospects/teo-maravale/assessment",
+                "/api/prospects/teo-maravale/assessment?reps=false&over=left",
+                "/api/prospects/teo-maravale/findings/primary-without-counter/reps",
+                "/api/board?finding=primary-without-counter&finding=effort-fades",
+                "/api/compare?id=teo-maravale&id=bram-aldersey",
+                "/api/logs",
+                "/api/reps?limit=3",
+                "/api/logs/m-ordway/teo-maravale/merrow-bay-at-calder-mill-2025-09-06",
+                "/api/reps?prospect=teo-maravale&where=exchange:power-move&sort=-snap&limit=5",
+                REP,
+                REP + "/explanation",
+                "/api/changes",
+                "/api/export",
+                "/api/clips",
+                "/clips/calder-mill-at-harrow-vale.webm",
+                "/api/questions",
+                "/api/suggest?q=bull",
+                "/api/concepts/bull-rush/teach",
+                "/api/concepts/kick-out-block/answers",
+                "/api/concepts/technique-9/front.svg",
+                "/api/concepts/bull-rush/ladder.svg",
+                "/api/prospects/teo-maravale/front.svg",
+                "/api/prospects/teo-maravale/flow.svg?over=left",
+                "/id/bull-rush",
+                "/sparql?query=ASK%20%7B%7D")) {
+            HttpResponse<byte[]> answer = get(address);
+
+            assertThat(answer.statusCode()).as(address).isEqualTo(200);
+        }
+        // What changes something, in an order that leaves nothing behind.
+        send("PUT", "/api/questions/power", JSON_TYPE, "{\"question\": \"edge players who win with power\"}");
+        assertThat(json(get("/api/questions/power")).at("/question").asText()).contains("power");
+        send("DELETE", "/api/questions/power", JSON_TYPE, "");
+        ObjectNode cells = cells(REP);
+        send("PUT", REP, JSON_TYPE, body(cells), "If-Match", etag(REP));
+        cells.put("rep", "r900");
+        send("POST", "/api/reps", JSON_TYPE, body(cells));
+        send("DELETE", REP.replace("r02", "r900"), JSON_TYPE, "");
+        send("POST", "/api/undo", JSON_TYPE, "");
+        send("POST", "/api/undo", JSON_TYPE, "");
+        send("POST", "/api/classify", JSON_TYPE, body(cells));
+        String csv = Contract.text(get("/api/logs/m-ordway/teo-maravale/merrow-bay-at-calder-mill-2025-09-06"));
+        send("POST", "/api/import/check", "text/csv", csv);
+        send("POST", "/api/import", "text/csv", csv);
+        send("POST", "/sparql", "application/sparql-query", "ASK {}");
+        JsonNode job = json(send("POST", "/api/import?name=a.csv", "text/csv", csv, "Prefer", "respond-async"));
+        String where = "/api/jobs/" + job.get("job").asText();
+        while (json(get(where)).get("state").asText().equals("running")) {
+            Thread.sleep(20);
+        }
+        assertThat(json(get(where)).get("state").asText()).isEqualTo("done");
+
+        assertThat(CONTRACT.called()).containsAll(CONTRACT.operations());
+    }
+
+    @Test
+    void an_assessment_is_narrowed_by_game_side_and_opponent() throws Exception {
+        JsonNode prospect = json(get("/api/prospects/teo-maravale"));
+        String game = prospect.at("/games/0/id").asText();
+        int reps = prospect.at("/games/0/reps").asInt();
+
+        JsonNode all = json(get("/api/prospects/teo-maravale/assessment"));
+        JsonNode one = json(get("/api/prospects/teo-maravale/assessment?game=" + game));
+        int left = json(get("/api/prospects/teo-maravale/assessment?over=left"))
+                .get("reps")
+                .asInt();
+        int right = json(get("/api/prospects/teo-maravale/assessment?over=right"))
+                .get("reps")
+                .asInt();
+
+        assertThat(one.get("reps").asInt())
+                .isEqualTo(reps)
+                .isLessThan(all.get("reps").asInt());
+        assertThat(one.get("games").asInt()).isEqualTo(1);
+        assertThat(left + right).isEqualTo(all.get("reps").asInt());
+        assertThat(get("/api/prospects/teo-maravale/assessment?opponent=nobody").statusCode())
+                .isEqualTo(422);
+    }
+
+    @Test
+    void a_finding_leads_to_its_reps_and_they_can_be_opened() throws Exception {
+        JsonNode assessment = json(get("/api/prospects/teo-maravale/assessment"));
+        for (JsonNode finding : assessment.get("findings")) {
+            if (finding.get("verdict").asText().equals("confirmed")) {
+                String slug = finding.get("finding").asText();
+                JsonNode reps = json(get("/api/prospects/teo-maravale/findings/" + slug + "/reps"))
+                        .get("reps");
+
+                assertThat(reps.size()).isEqualTo(finding.get("reps").size());
+                JsonNode rep = json(get(reps.get(0).at("/rep/href").asText()));
+                assertThat(rep.get("rep").asText())
+                        .isEqualTo(finding.at("/reps/0/rep").asText());
+                return;
+            }
+        }
+        throw new AssertionError("The league has nobody of whom anything is confirmed.");
+    }
+
+    @Test
+    void where_he_lines_up_and_what_he_opens_with_add_up() throws Exception {
+        JsonNode prospect = json(get("/api/prospects/teo-maravale"));
+
+        assertThat(sum(prospect.get("spots"), "reps"))
+                .isEqualTo(prospect.get("reps").asInt());
+        assertThat(sum(prospect.get("phases"), "reps"))
+                .isEqualTo(prospect.get("reps").asInt());
+        assertThat(sum(prospect.get("moves"), "reps"))
+                .isEqualTo(prospect.at("/flow/reps").asInt());
+        double shares = 0;
+        for (JsonNode move : prospect.get("moves")) {
+            shares += move.get("share").asDouble();
+        }
+        assertThat(shares).isEqualTo(1, org.assertj.core.data.Offset.offset(1e-9));
+        JsonNode primary = json(get("/api/prospects/teo-maravale/assessment")).get("primary");
+        assertThat(prospect.at("/moves/0/move").asText())
+                .isEqualTo(primary.get("move").asText());
+    }
+
+    @Test
+    void an_edit_of_an_old_version_gets_both_versions_back() throws Exception {
+        String rep = REP.replace("r02", "r04");
+        String seen = etag(rep);
+        ObjectNode cells = cells(rep);
+        cells.put("note", "First.");
+        assertThat(send("PUT", rep, JSON_TYPE, body(cells), "If-Match", seen).statusCode())
+                .isEqualTo(200);
+        cells.put("note", "Second.");
+
+        HttpResponse<byte[]> stale = send("PUT", rep, JSON_TYPE, body(cells), "If-Match", seen);
+
+        assertThat(stale.statusCode()).isEqualTo(412);
+        assertThat(json(stale).at("/current/cells/note").asText()).isEqualTo("First.");
+        assertThat(json(stale).at("/yours/note").asText()).isEqualTo("Second.");
+        assertThat(send("PUT", rep, JSON_TYPE, body(cells)).statusCode()).isEqualTo(428);
+        assertThat(send("POST", "/api/undo", JSON_TYPE, "").statusCode()).isEqualTo(200);
+        assertThat(etag(rep)).isEqualTo(seen);
+    }
+
+    @Test
+    void a_row_with_faults_changes_nothing_and_says_what_may_have_been_meant() throws Exception {
+        ObjectNode cells = cells(REP);
+        cells.put("exchange", "bul rush");
+        cells.put("quarter", "twelve");
+
+        HttpResponse<byte[]> answer = send("PUT", REP, JSON_TYPE, body(cells), "If-Match", etag(REP));
+
+        assertThat(answer.statusCode()).isEqualTo(422);
+        assertThat(json(answer).get("faults").findValuesAsText("column"))
+                .containsExactlyInAnyOrder("exchange", "quarter");
+        assertThat(json(answer).at("/faults").toString()).contains("bull rush");
+        cells.put("exchange", "rip").put("quarter", "1").put("game", "Another game");
+        assertThat(send("PUT", REP, JSON_TYPE, body(cells), "If-Match", etag(REP))
+                        .statusCode())
+                .isEqualTo(422);
+    }
+
+    @Test
+    void a_row_is_classified_while_it_is_typed() throws Exception {
+        JsonNode answer = json(send(
+                "POST",
+                "/api/classify",
+                JSON_TYPE,
+                "{\"cells\": {\"phase\": \"pass-rush\", \"exchange\": \"bull rush > [sits down] > push-pull\","
+                        + " \"result\": \"won\"}}"));
+
+        assertThat(answer.get("classes").findValuesAsText("repClass")).contains("paired-counter");
+        assertThat(answer.at("/cells/exchange").asText()).startsWith("bull-rush > [sits-down]");
+        assertThat(answer.get("faults").findValuesAsText("column")).contains("rep", "prospect", "game");
+    }
+
+    @Test
+    void a_file_with_faults_is_told_cell_by_cell_and_its_good_rows_can_be_kept() throws Exception {
+        String csv = """
+            rep,prospect,game,phase,exchange,result,evaluator
+            r1,Nils Ockham,Opener,pass-rush,bull-rush,won,Kim
+            r2,Nils Ockham,Opener,pass-rush,bul rush,won,Kim
+            r3,Nils Ockham,Opener,pass-rush,rip,winner,Kim
+            """;
+
+        JsonNode checked = json(send("POST", "/api/import/check?name=friday.csv", "text/csv", csv));
+        HttpResponse<byte[]> refused = send("POST", "/api/import?name=friday.csv", "text/csv", csv);
+
+        assertThat(checked.get("faults").size()).isEqualTo(2);
+        assertThat(checked.at("/faults/0/line").asInt()).isEqualTo(3);
+        assertThat(checked.at("/faults/0/column").asText()).isEqualTo("exchange");
+        assertThat(checked.at("/faults/0/nearest/0").asText()).isEqualTo("bull rush");
+        assertThat(checked.at("/badRows/1/cells/5").asText()).isEqualTo("winner");
+        assertThat(checked.get("badCsv").asText())
+                .startsWith("rep,prospect,game,phase,exchange,result,evaluator,reason");
+        assertThat(refused.statusCode()).isEqualTo(422);
+        assertThat(get("/api/prospects/nils-ockham").statusCode()).isEqualTo(404);
+
+        JsonNode kept = json(send("POST", "/api/import?name=friday.csv&keepGood=true", "text/csv", csv));
+
+        assertThat(kept.get("came").asInt()).isEqualTo(1);
+        assertThat(json(get("/api/reps?prospect=nils-ockham")).get("total").asInt())
+                .isEqualTo(1);
+        send("POST", "/api/undo", JSON_TYPE, "");
+        assertThat(get("/api/prospects/nils-ockham").statusCode()).isEqualTo(404);
+    }
+
+    @Test
+    void a_form_with_a_file_is_an_import_too() throws Exception {
+        String form =
+                "--cut\r\nContent-Disposition: form-data; name=\"file\"; filename=\"../../" + SCRIPT.replace("\"", "")
+                        + ".csv\"\r\n"
+                        + "Content-Type: text/csv\r\n\r\n"
+                        + "rep,prospect,game,phase\r\n"
+                        + "1,A,B,nix\r\n\r\n"
+                        + "--cut--\r\n";
+
+        JsonNode checked = json(send("POST", "/api/import/check", "multipart/form-data; boundary=cut", form));
+
+        assertThat(checked.get("file").asText()).doesNotContain("..");
+        assertThat(checked.at("/faults/0/column").asText()).isEqualTo("phase");
+    }
+
+    @Test
+    void markup_in_names_and_notes_comes_back_as_text() throws Exception {
+        ObjectNode cells = JSON.createObjectNode();
+        cells.put("rep", SCRIPT)
+                .put("prospect", "<b>Ola</b>")
+                .put("game", "<i>Cup</i>")
+                .put("phase", "run");
+        cells.put("note", SCRIPT).put("evaluator", "Kim");
+        HttpResponse<byte[]> added = send("POST", "/api/reps", JSON_TYPE, body(cells));
+
+        assertThat(added.statusCode()).isEqualTo(201);
+        String href = json(added).at("/reading/href").asText();
+        HttpResponse<byte[]> rep = get(href);
+        assertThat(json(rep).at("/cells/note").asText()).isEqualTo(SCRIPT);
+        assertThat(json(rep).get("rep").asText()).isEqualTo(SCRIPT);
+        assertThat(rep.headers().firstValue("Content-Type"))
+                .hasValueSatisfying(t -> assertThat(t).startsWith(JSON_TYPE));
+        assertThat(rep.headers().firstValue("X-Content-Type-Options")).contains("nosniff");
+        assertThat(rep.headers().firstValue("Content-Security-Policy"))
+                .hasValueSatisfying(policy ->
+                        assertThat(policy).contains("script-src 'self'").doesNotContain("unsafe"));
+        send("DELETE", href, JSON_TYPE, "");
+    }
+
+    @Test
+    void a_player_may_jump_within_a_clip() throws Exception {
+        String clip = "/clips/calder-mill-at-harrow-vale.webm";
+        byte[] whole = get(clip).body();
+
+        HttpResponse<byte[]> part = get(clip, "Range", "bytes=10-19");
+        HttpResponse<byte[]> end = get(clip, "Range", "bytes=-5");
+        HttpResponse<byte[]> beyond = get(clip, "Range", "bytes=" + whole.length + "-");
+
+        assertThat(part.statusCode()).isEqualTo(206);
+        assertThat(part.body()).isEqualTo(Arrays.copyOfRange(whole, 10, 20));
+        assertThat(part.headers().firstValue("Content-Range")).contains("bytes 10-19/" + whole.length);
+        assertThat(part.headers().firstValue("Content-Type")).contains("video/webm");
+        assertThat(end.body()).isEqualTo(Arrays.copyOfRange(whole, whole.length - 5, whole.length));
+        assertThat(beyond.statusCode()).isEqualTo(416);
+        assertThat(get(clip, "Range", "bytes=9-3").statusCode()).isEqualTo(200);
+    }
+
+    @Test
+    void a_concept_is_a_page_turtle_or_json_ld() throws Exception {
+        HttpResponse<byte[]> page = get("/id/bull-rush", "Accept", "text/html,application/xhtml+xml,*/*;q=0.8");
+
+        assertThat(page.statusCode()).isEqualTo(303);
+        assertThat(page.headers().firstValue("Location")).contains("/technique/bull-rush");
+        assertThat(Contract.text(get("/id/bull-rush", "Accept", "text/turtle")))
+                .contains("skos:prefLabel", "bull rush");
+        assertThat(json(get("/id/bull-rush", "Accept", "application/ld+json")).toString())
+                .contains("bull rush");
+        assertThat(get("/id/bull-rush", "Accept", "image/png").statusCode()).isEqualTo(406);
+        assertThat(get("/id/no-such-thing").statusCode()).isEqualTo(404);
+    }
+
+    @Test
+    void sparql_counts_film_with_the_words_of_the_book() throws Exception {
+        String query = "PREFIX rl: <https://rushlight.example/def#> PREFIX skos:"
+            + " <http://www.w3.org/2004/02/skos/core#> SELECT (COUNT(?r) AS ?n) { ?r a rl:Reading ; rl:hisStep/rl:does"
+            + " ?m . ?m skos:prefLabel \"bull rush\"@en }";
+
+        JsonNode answer = json(send("POST", "/sparql", "application/sparql-query", query));
+
+        assertThat(answer.at("/results/bindings/0/n/value").asInt()).isPositive();
+        HttpResponse<byte[]> csv = get("/sparql?query=" + url(query), "Accept", "text/csv");
+        assertThat(Contract.text(csv)).startsWith("n\r\n");
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "SELECT * { SERVICE <http://127.0.0.1:1/x> { ?s ?p ?o } }",
+                "SELECT * FROM <http://127.0.0.1:1/x> { ?s ?p ?o }",
+                "SELECT (<java:java.lang.System>() AS ?x) {}",
+                "SELECT * { FILTER EXISTS { SERVICE <http://127.0.0.1:1/> {} } }",
+                "INSERT DATA { <a:a> <a:b> <a:c> }",
+                "SELECT nonsense",
+                ""
+            })
+    void sparql_reaches_nothing_but_the_graph(String query) throws Exception {
+        assertThat(send("POST", "/sparql", "application/sparql-query", query).statusCode())
+                .isEqualTo(400);
+    }
+
+    @Test
+    void sparql_that_would_never_end_is_cut_off() throws Exception {
+        HttpResponse<byte[]> answer = send(
+                "POST",
+                "/sparql",
+                "application/sparql-query",
+                "SELECT (COUNT(*) AS ?n) { ?a ?b ?c . ?d ?e ?f . ?g ?h ?i }");
+
+        assertThat(answer.statusCode()).isEqualTo(503);
+        assertThat(json(answer).get("detail").asText()).contains("LIMIT");
+    }
+
+    @Test
+    void other_sites_and_other_names_are_kept_out() throws Exception {
+        assertThat(plain("POST", "/api/undo", "Origin", "http://elsewhere.example")
+                        .statusCode())
+                .isEqualTo(403);
+        assertThat(plain("POST", "/api/undo", "Sec-Fetch-Site", "cross-site").statusCode())
+                .isEqualTo(403);
+    }
+
+    @Test
+    void what_a_browser_has_already_is_not_sent_again() throws Exception {
+        for (String address : Set.of("/api/labels", "/api/prospects/teo-maravale", "/")) {
+            HttpResponse<byte[]> first = plain("GET", address);
+            String etag = first.headers().firstValue("ETag").orElseThrow();
+
+            assertThat(plain("GET", address, "If-None-Match", etag).statusCode())
+                    .as(address)
+                    .isEqualTo(304);
+        }
+    }
+
+    @Test
+    void pages_have_addresses_of_their_own() throws Exception {
+        for (String address : Set.of("/", "/technique/bull-rush", "/prospect/teo-maravale", "/board", "/import")) {
+            HttpResponse<byte[]> page = plain("GET", address);
+
+            assertThat(page.statusCode()).as(address).isEqualTo(200);
+            assertThat(page.headers().firstValue("Content-Type"))
+                    .hasValueSatisfying(type -> assertThat(type).startsWith("text/html"));
+        }
+        assertThat(plain("GET", "/no-such-file.js").statusCode()).isEqualTo(404);
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "GET /api/nothing",
+                "GET /api/undo",
+                "POST /api/labels",
+                "GET /api/concepts/%00",
+                "GET /clips/..%2f..%2fx",
+                "GET /clips/%2e%2e",
+                "GET /api/reps?limit=0",
+                "GET /api/reps?limit=many",
+                "GET /api/reps?where=nix:1",
+                "GET /api/reps?where=",
+                "GET /api/reps?sort=nix",
+                "GET /api/prospects/%F0%9F%92%A5",
+                "GET /api/compare?id=a",
+                "GET /api/board?finding=nix",
+                "GET /api/reps/a/b/c",
+                "GET /api/jobs/0",
+                "GET /api/complete?column=nix",
+                "GET /api/logs/a/b/c",
+                "PUT /api/questions/--",
+                "GET /api/undo/../labels",
+                "GET /sparql",
+                "POST /sparql",
+                "POST /api/import",
+                "POST /api/reps",
+                "POST /api/undo?revision=99999",
+                "POST /api/undo?revision=x",
+                "DELETE /api/questions/nix"
+            })
+    void whatever_is_wrong_is_told_as_a_problem(String request) throws Exception {
+        String[] parts = request.split(" ", 2);
+        HttpResponse<byte[]> answer = plain(parts[0], parts[1]);
+
+        assertThat(answer.statusCode()).as(Contract.text(answer)).isBetween(400, 499);
+        assertThat(answer.headers().firstValue("Content-Type"))
+                .hasValueSatisfying(type -> assertThat(type).startsWith("application/problem+json"));
+        JsonNode problem = json(answer);
+        assertThat(problem.get("status").asInt()).isEqualTo(answer.statusCode());
+        assertThat(problem.get("detail").asText())
+                .isNotBlank()
+                .doesNotContain("Exception")
+                .doesNotContain(folder.toString());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"", "{", "[]", "null", "{\"cells\": 3}", "{\"cells\": {\"rep\": {}}}", "{\"other\": 1}"})
+    void json_that_is_none_is_told_so(String text) throws Exception {
+        assertThat(send("POST", "/api/classify", JSON_TYPE, text).statusCode()).isBetween(400, 422);
+        assertThat(send("POST", "/api/classify", "text/plain", text).statusCode())
+                .isEqualTo(415);
+    }
+
+    @Test
+    void too_much_at_once_is_refused() throws Exception {
+        String much = "{\"cells\": {\"note\": \"" + "x".repeat(2 << 20) + "\"}}";
+
+        assertThat(send("POST", "/api/classify", JSON_TYPE, much).statusCode()).isEqualTo(413);
+    }
+
+    private static HttpResponse<byte[]> get(String address, String... headers) throws Exception {
+        return held("GET", address, plain("GET", address, headers));
+    }
+
+    private static HttpResponse<byte[]> send(String method, String address, String type, String body, String... headers)
+            throws Exception {
+        HttpRequest.Builder request =
+                request(address, headers).header("Content-Type", type).method(method, BodyPublishers.ofString(body));
+        return held(method, address, CLIENT.send(request.build(), BodyHandlers.ofByteArray()));
+    }
+
+    private static HttpResponse<byte[]> plain(String method, String address, String... headers) throws Exception {
+        return CLIENT.send(
+                request(address, headers)
+                        .method(method, BodyPublishers.noBody())
+                        .build(),
+                BodyHandlers.ofByteArray());
+    }
+
+    private static HttpRequest.Builder request(String address, String... headers) {
+        HttpRequest.Builder request = HttpRequest.newBuilder(URI.create("http://localhost:" + server.port() + address));
+        for (int i = 0; i < headers.length; i += 2) {
+            request.header(headers[i], headers[i + 1]);
+        }
+        return request;
+    }
+
+    private static HttpResponse<byte[]> held(String method, String address, HttpResponse<byte[]> answer) {
+        CONTRACT.hold(method, address, answer);
+        return answer;
+    }
+
+    private static ObjectNode cells(String rep) throws Exception {
+        return (ObjectNode) json(get(rep)).get("cells");
+    }
+
+    private static String etag(String rep) throws Exception {
+        return get(rep).headers().firstValue("ETag").orElseThrow();
+    }
+
+    private static String body(ObjectNode cells) throws JsonProcessingException {
+        return JSON.writeValueAsString(JSON.createObjectNode().set("cells", cells));
+    }
+
+    private static JsonNode json(HttpResponse<byte[]> answer) throws IOException {
+        return JSON.readTree(answer.body());
+    }
+
+    private static int sum(JsonNode rows, String field) {
+        int sum = 0;
+        for (JsonNode row : rows) {
+            sum += row.get(field).asInt();
+        }
+        return sum;
+    }
+
+    private static String url(String text) {
+        return java.net.URLEncoder.encode(text, StandardCharsets.UTF_8).replace("+", "%20");
+    }
+}

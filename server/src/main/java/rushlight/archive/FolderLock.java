@@ -36,7 +36,9 @@ final class FolderLock implements AutoCloseable {
             if (lock == null) {
                 channel.close();
                 throw new FolderException("The data folder " + folder + " is in use by " + holder(file)
-                        + ". Close that program, or name another folder with --data.");
+                        + ". Close that program, or name another folder with --data. If it is rushlight serve, use its"
+                        + " page Import in the browser, or send the file: curl --data-binary @FILE -H 'Content-Type:"
+                        + " text/csv' http://localhost:7070/api/import");
             }
             channel.truncate(0);
             channel.write(ByteBuffer.wrap(who().getBytes(StandardCharsets.UTF_8)), 0);

@@ -3,9 +3,11 @@ package rushlight.web.http;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
+import io.javalin.util.JavalinBindException;
 import java.util.ArrayList;
 import java.util.List;
 import rushlight.archive.Archive;
+import rushlight.archive.FolderException;
 
 /** The running server. It answers to this machine alone; there are no accounts, so nobody else may come in. */
 public final class Server implements AutoCloseable {
@@ -41,7 +43,13 @@ public final class Server implements AutoCloseable {
             routes.forEach(route -> config.routes.addHttpHandler(route.method(), route.path(), route.handler()));
             config.routes.get("/*", ctx -> page(ctx, pages, problems));
         });
-        return new Server(javalin.start(HERE, port), jobs);
+        try {
+            return new Server(javalin.start(HERE, port), jobs);
+        } catch (JavalinBindException e) {
+            jobs.close();
+            throw new FolderException(
+                    "Port " + port + " is taken, by another rushlight serve perhaps. Choose another with --port.", e);
+        }
     }
 
     /** Everything it answers to, beside the pages. */

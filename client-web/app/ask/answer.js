@@ -33,7 +33,7 @@ export function answer(one, place) {
 function evidence(one, counts, reps) {
   if (one.kind === 'rep') return one.reps[0]?.seconds ? el('p', { class: 'soft' }, `${one.reps[0].seconds.video}`) : null;
   const drawn = [
-    counts ? [intervalBar({ line: null, ...one }), one.thin ? el('p', { class: 'soft' }, 'Thin tape: only a few chances.') : null] : null,
+    counts && !one.rows ? [intervalBar({ line: null, ...one }), one.thin ? el('p', { class: 'soft' }, 'Thin tape: only a few chances.') : null] : null,
     one.rows?.map(row => el('div', {}, el('h4', {}, capital(row.name)), el('p', {}, said(row)), intervalBar({ line: null, ...row }))),
     one.difference ? el('p', {}, `Apart by ${points(one.difference.value)} (likely range ${points(one.difference.low)} to ${points(one.difference.high)}); about ${Math.round(one.difference.probability * 100)} in 100 that the first is higher.`) : null,
     reps.length ? repList(reps) : null,

@@ -35,7 +35,7 @@ function edit(chip, ask) {
   const { root, input } = combobox({
     attributes: { id: 'chip-words', value: chip.text ?? '' },
     says: 'Terms of the book',
-    complete: async words => (await read('/api/complete', { q: words })).completions.map(one => ({ value: one.label, label: one.label, gloss: one.kind })),
+    complete: async words => (await read('/api/complete', { q: words })).completions.map(one => ({ value: one.label, label: one.label, gloss: one.kind.replace(/([a-z])([A-Z])/g, '$1 $2').toLowerCase() })),
     onpick: (option, text) => ask(text),
   });
   return [

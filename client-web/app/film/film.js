@@ -8,7 +8,7 @@ import { cellField, word } from './cell-field.js';
 import { grid } from './grid.js';
 
 const FIRST = 100;
-const SHOWN = ['quarter', 'clock', 'phase', 'alignment', 'assignment', 'blocker', 'exchange', 'faults', 'results', 'result'];
+const SHOWN = ['quarter', 'clock', 'phase', 'alignment', 'blocker', 'exchange', 'result', 'faults', 'results', 'assignment'];
 
 export async function mount(page, context) {
   const { parameters: { prospect }, query, signal } = context;

@@ -157,7 +157,7 @@ function head({ name, before, rep, log, previous, next }) {
   return el('header', { class: 'title' },
     el('nav', { class: 'sheet-nav', 'aria-label': 'Reps' },
       el('span', {}, log.prospect ? [el('a', { href: path('prospect', log.prospect) }, before.prospect ?? log.prospect), ' · ', el('a', { href: path('film', log.prospect) + (log.game ? `?game=${encodeURIComponent(log.game)}` : '') }, 'film log')] : el('a', { href: '/film' }, 'Film log')),
-      el('span', {}, previous ? el('a', { href: repHref(previous) }, `‹ ${previous.rep}`) : null, ' ', next ? el('a', { href: repHref(next) }, `${next.rep} ›`) : rep ? el('a', { href: newHref(log) }, 'New rep') : null)),
+      el('span', {}, previous ? el('a', { href: repHref(previous) }, `‹ ${previous.rep}`) : null, previous ? ' · ' : '', next ? el('a', { href: repHref(next) }, `${next.rep} ›`) : rep ? el('a', { href: newHref(log) }, 'New rep') : null)),
     el('h1', {}, name),
     rep ? el('p', { class: 'eyebrow' }, `${before.game}${quarter}. Read by ${before.evaluator ?? 'somebody unnamed'}.`) : el('p', { class: 'eyebrow' }, before.game ? `After the last one of ${before.game}.` : 'Say whose rep it is, and in which game.'));
 }

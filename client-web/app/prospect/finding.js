@@ -29,7 +29,7 @@ export function told(one, { who, book }, group) {
       group === 'brief' ? null : [
         one.because ? el('p', {}, el('span', { class: 'soft' }, 'Why it matters: '), one.because) : null,
         gap && one.train.length ? el('p', {}, el('span', { class: 'soft' }, 'Train first: '), commas(one.train.map(term)), '.') : null,
-        one.question ? el('p', {}, el('span', { class: 'soft' }, group === 'duty' ? 'Ask his coach: ' : 'Rule out first: '), one.question) : null,
+        one.question ? el('p', {}, el('span', { class: 'soft' }, 'Ask his coach: '), one.question) : null,
         one.mixedWith ? el('p', { class: 'soft' }, `The same reps also speak for ${label(one.mixedWith)}: mixed evidence.`) : null,
         one.rootedIn.length ? el('p', { class: 'soft' }, `Rooted in ${listed(one.rootedIn.map(label))}.`) : null,
         one.said.length ? el('ul', { class: 'bare' }, one.said.map(said => el('li', {}, el('q', {}, said.text)))) : null,

@@ -6,6 +6,9 @@ import { el } from '../parts/elements.js';
 /** Longest question the server reads. */
 export const LONGEST = 2000;
 
+/** The kind of a suggestion in words: RushMove is a rush move. */
+const kindWords = kind => (kind === 'prospect' ? 'player' : kind.replace(/([a-z])([A-Z])/g, '$1 $2').toLowerCase());
+
 let made = 0;
 
 /** @param {{open: (href: string) => void, question?: string, large?: boolean}} wants */
@@ -16,7 +19,7 @@ export function questionBox({ open, question = '', large = false }) {
     attributes: { id, name: 'q', value: question, maxlength: LONGEST, enterkeyhint: 'search', 'aria-label': 'Question',
       placeholder: large ? 'Players, reps or technique' : 'Ask   /' },
     says: 'What you may be asking',
-    complete: async words => (await read('/api/suggest', { q: words })).suggestions.map(one => ({ value: one.text, label: one.text, gloss: one.kind })),
+    complete: async words => (await read('/api/suggest', { q: words })).suggestions.map(one => ({ value: one.text, label: one.text, gloss: kindWords(one.kind) })),
     onpick: (option, text) => { if (option) ask(text); },
   });
   const root = el('form', { role: 'search', class: large ? 'question large' : 'question', onsubmit: event => { event.preventDefault(); ask(input.value); } },

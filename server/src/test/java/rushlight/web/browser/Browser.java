@@ -102,7 +102,7 @@ final class Browser {
     }
 
     void click(WebElement element) {
-        script("arguments[0].scrollIntoView({block: 'center'})", element);
+        script("arguments[0].scrollIntoView({block: 'center', behavior: 'instant'})", element);
         element.click();
     }
 

@@ -10,7 +10,7 @@ import java.util.Map;
 /** Takes the pictures of the README over the demo league. Run by {@code client-web/screenshots}. */
 public final class Screenshots {
     private static final String GAME = "calder-mill-at-harrow-vale-2025-09-13";
-    private static final int TALLEST = 1_500;
+    private static final int TALLEST = 1_400;
 
     /** One picture: its file, the page, how wide, by day or by night, how tall at most. */
     private record Picture(String name, String path, int width, boolean dark, int tallest) {
@@ -20,12 +20,12 @@ public final class Screenshots {
     }
 
     private static final List<Picture> PICTURES = List.of(
-            Picture.of("ask", "/"),
+            new Picture("ask", "/", Browser.DESK, false, 760),
             Picture.of("answers", "/?q=edge players who wrong-arm kick-outs"),
             Picture.of("prospect", "/prospect/tavish-mordell"),
             Picture.of("technique", "/technique/bull-rush"),
-            Picture.of("film", "/film/tavish-mordell"),
-            Picture.of("sheet", "/rep/tavish-mordell/" + GAME + "/r04"),
+            new Picture("film", "/film/tavish-mordell", Browser.DESK, false, 1_000),
+            new Picture("sheet", "/rep/tavish-mordell/" + GAME + "/r04", Browser.DESK, false, 1_250),
             Picture.of("compare", "/compare?id=tavish-mordell&id=keverne-toll&id=kwame-addlestone"),
             Picture.of("board", "/board"),
             new Picture("prospect-dark", "/prospect/keverne-toll", Browser.DESK, true, TALLEST),
@@ -48,12 +48,12 @@ public final class Screenshots {
         try (Stage stage = Stage.open("")) {
             Browser browser = stage.browser();
             for (Picture picture : PICTURES) {
-                browser.look(picture.width(), 900, picture.dark());
+                browser.look(picture.width(), picture.tallest(), picture.dark());
                 browser.open(picture.path());
                 settle(browser);
                 take(browser, picture.name(), picture.width(), picture.tallest(), folder);
             }
-            browser.look(Browser.DESK, 900, false);
+            browser.look(Browser.DESK, 1_000, false);
             Path csv = Files.writeString(Files.createTempDirectory("slips").resolve("opener.csv"), SLIPS);
             browser.open("/import");
             browser.one("#csv").sendKeys(csv.toString());

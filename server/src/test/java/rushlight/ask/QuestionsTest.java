@@ -80,6 +80,16 @@ class QuestionsTest {
     }
 
     @Test
+    void of_the_second_set_by_another_hand_no_fewer_are_read_right_than_at_first(TestReporter report) {
+        int all = Judged.all("questions-second.tsv", FINDINGS).size();
+        List<String> misses = misses("questions-second.tsv");
+        report.publishEntry("second set read right", (all - misses.size()) + " of " + all);
+        assertThat(all - misses.size())
+                .as("not read right: %n%s", String.join("\n", misses))
+                .isGreaterThanOrEqualTo(10);
+    }
+
+    @Test
     void a_chip_cut_or_swapped_is_a_question_that_is_read_again() {
         Asked asked = QUESTIONS.read("who never wrong-arms kick-outs", PEOPLE);
         Chip fit = chip(asked, "wrong-arm");

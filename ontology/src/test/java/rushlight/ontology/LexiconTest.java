@@ -5,13 +5,20 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 @DisplayNameGeneration(ReplaceUnderscores.class)
 class LexiconTest {
+    private static final Pattern SUBJECT = Pattern.compile("^kb:(\\S+) a ", Pattern.MULTILINE);
+
     static List<Path> lists() {
         return OntologyFiles.endingWith("lexicon", ".tsv");
     }
@@ -50,7 +57,24 @@ class LexiconTest {
     @ParameterizedTest
     @MethodSource("lists")
     void words_are_written_in_lower_case(Path file) {
-        assertThat(table(file).stream().skip(1).map(row -> row.get(0)))
+        boolean words = !Set.of("term", "question").contains(table(file).get(0).get(0));
+        assertThat(table(file).stream().skip(1).filter(row -> words).map(row -> row.get(0)))
                 .allMatch(word -> word.equals(word.toLowerCase(Locale.ROOT)));
+    }
+
+    @Test
+    void every_term_a_word_list_names_stands_in_the_book() {
+        Set<String> slugs = OntologyFiles.turtle().stream()
+                .flatMap(file -> SUBJECT.matcher(OntologyFiles.text(file)).results())
+                .map(found -> found.group(1))
+                .collect(Collectors.toSet());
+        List<List<String>> claims = table(OntologyFiles.file("lexicon/claims.tsv"));
+        List<List<String>> questions = table(OntologyFiles.file("lexicon/questions.tsv"));
+        Stream<String> named = Stream.concat(
+                claims.stream().skip(1).flatMap(row -> Stream.of(row.get(0), row.get(2), row.get(3))),
+                questions.stream()
+                        .filter(row -> row.get(1).matches("means|else"))
+                        .map(row -> row.get(2)));
+        assertThat(named.filter(name -> !name.equals("-"))).isNotEmpty().allMatch(slugs::contains);
     }
 }

@@ -46,21 +46,30 @@ final class AlikeAnswers {
                 .filter(prospect -> prospect.id().equals(like))
                 .findFirst()
                 .orElseThrow();
-        List<Answer.Alike> all = new ArrayList<>();
+        List<Near> all = new ArrayList<>();
         for (Prospect other : scene.footage().prospects()) {
             if (!other.id().equals(like) && profiles.reps(other.id()) >= Line.FLOOR) {
-                all.add(alike(profiles, him, other));
+                all.add(new Near(other, 1 - profiles.distance(like, other.id())));
             }
         }
         if (all.isEmpty()) {
             return Answers.Listed.nothing("There is film of nobody else to compare him with.");
         }
-        all.sort(Comparator.comparingDouble((Answer.Alike one) -> -one.score()).thenComparing(Answer.Alike::label));
-        List<Answer.Alike> top = scene.top(all);
-        return Answers.Listed.of(top.size(), scene.window().of(top));
+        all.sort(Comparator.comparingDouble((Near one) -> -one.likeness())
+                .thenComparing(one -> one.prospect().name()));
+        List<Near> top = scene.top(all);
+        return Answers.Listed.of(
+                top.size(),
+                scene.window().of(top).stream()
+                        .map(one -> alike(profiles, him, one))
+                        .toList());
     }
 
-    private Answer.Alike alike(Profiles profiles, Prospect him, Prospect other) {
+    /** A player with his likeness, before anybody says why. */
+    private record Near(Prospect prospect, double likeness) {}
+
+    private Answer.Alike alike(Profiles profiles, Prospect him, Near near) {
+        Prospect other = near.prospect();
         List<Trait> common = new ArrayList<>();
         List<Trait> apart = new ArrayList<>();
         for (Profiles.Part part : profiles.parts()) {
@@ -76,11 +85,10 @@ final class AlikeAnswers {
             }
         }
         List<String> reasons = told(common, true);
-        double likeness = 1 - profiles.distance(him.id(), other.id());
         String because = reasons.isEmpty()
                 ? "Neither stands out from the league; their shares lie close."
                 : String.join(" ", reasons);
-        return new Answer.Alike(other, likeness, because, reasons, told(apart, false));
+        return new Answer.Alike(other, near.likeness(), because, reasons, told(apart, false));
     }
 
     private List<String> told(List<Trait> traits, boolean withLeague) {

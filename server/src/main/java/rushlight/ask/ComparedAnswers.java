@@ -19,6 +19,9 @@ import rushlight.situation.Situation;
 final class ComparedAnswers {
     private static final Count NONE = new Count(0, 0);
 
+    /** The chance of a gap before it is reckoned. */
+    private static final double UNKNOWN = Double.NaN;
+
     private final Countable countable;
     private final Wording wording;
     private final Counted counted;
@@ -141,7 +144,20 @@ final class ComparedAnswers {
                 .map(SeenRep::of)
                 .toList();
         return new Answer.Compared(
-                one.prospect(), one.found(), one.score(), one.sentence(), one.rows(), one.gap(), his);
+                one.prospect(),
+                one.found(),
+                one.score(),
+                one.sentence(),
+                one.rows(),
+                one.gap().map(gap -> sure(one, gap)),
+                his);
+    }
+
+    /** The gap with the chance that it is one at all, which takes long to reckon and is wanted of few. */
+    private static Answer.Compared.Gap sure(Answer.Compared one, Answer.Compared.Gap gap) {
+        Difference difference = new Difference(
+                one.rows().get(0).count().rate(), one.rows().get(1).count().rate());
+        return new Answer.Compared.Gap(gap.observed(), gap.shown(), difference.probabilityOver(0));
     }
 
     private Answer.Compared.Row row(String name, Count count) {
@@ -157,8 +173,7 @@ final class ComparedAnswers {
             return Optional.empty();
         }
         Difference difference = new Difference(first, second);
-        return Optional.of(new Answer.Compared.Gap(
-                difference.observed(), difference.newcombe(Rate.SHOWN), difference.probabilityOver(0)));
+        return Optional.of(new Answer.Compared.Gap(difference.observed(), difference.newcombe(Rate.SHOWN), UNKNOWN));
     }
 
     private static String told(Answer.Compared.Gap gap) {

@@ -32,12 +32,12 @@ final class CounterAnswers {
     Answers.Listed of(Scene scene) {
         List<Optional<String>> moves = open(scene.asked().about(Filter.Relation.MOVE));
         List<Optional<String>> triggers = open(scene.asked().about(Filter.Relation.TRIGGER));
-        Map<String, Answer.Counter> all = new LinkedHashMap<>();
+        Map<String, Taught> all = new LinkedHashMap<>();
         for (Optional<String> move : moves) {
             for (Optional<String> trigger : triggers) {
                 for (Pairing pairing : taught(move, trigger)) {
                     String once = pairing.counter() + " " + pairing.trigger().orElse("");
-                    all.computeIfAbsent(once, o -> answer(scene, pairing, move, trigger, all.size()));
+                    all.putIfAbsent(once, new Taught(pairing, move, trigger, all.size()));
                 }
             }
         }
@@ -45,9 +45,14 @@ final class CounterAnswers {
             return Answers.Listed.nothing("The book has no counter" + said(" off the ", moves)
                     + said(" when the blocker shows ", triggers) + ".");
         }
-        List<Answer.Counter> top = scene.top(new ArrayList<>(all.values()));
-        return Answers.Listed.of(top.size(), scene.window().of(top));
+        List<Taught> top = scene.top(new ArrayList<>(all.values()));
+        return Answers.Listed.of(
+                top.size(),
+                scene.window().of(top).stream().map(one -> answer(scene, one)).toList());
     }
+
+    /** A pairing with what was asked, and how many stand before it. */
+    private record Taught(Pairing pairing, Optional<String> move, Optional<String> trigger, int before) {}
 
     private List<Pairing> taught(Optional<String> move, Optional<String> trigger) {
         return move.isEmpty() && trigger.isEmpty() ? List.of() : counters.of(move, trigger);
@@ -65,14 +70,14 @@ final class CounterAnswers {
         return labels.isEmpty() ? "" : before + labels;
     }
 
-    private Answer.Counter answer(
-            Scene scene, Pairing pairing, Optional<String> move, Optional<String> trigger, int before) {
-        Optional<String> shown = pairing.trigger().or(() -> trigger);
-        Answer.Count seen = counted.of(seen(scene.footage(), scene.slice(), move, shown, pairing.counter()));
+    private Answer.Counter answer(Scene scene, Taught taught) {
+        Pairing pairing = taught.pairing();
+        Optional<String> shown = pairing.trigger().or(taught::trigger);
+        Answer.Count seen = counted.of(seen(scene.footage(), scene.slice(), taught.move(), shown, pairing.counter()));
         return new Answer.Counter(
                 pairing.id(),
                 taxonomy.label(pairing.counter()),
-                1.0 / (1 + before),
+                1.0 / (1 + taught.before()),
                 pairing.because(),
                 pairing,
                 pairing.trigger().map(taxonomy::label).orElse(""),

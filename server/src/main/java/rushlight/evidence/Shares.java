@@ -76,14 +76,17 @@ public final class Shares {
      * same 49:1858-1860).
      */
     public static double distance(Map<String, Double> one, Map<String, Double> other) {
-        Set<String> kinds = new TreeSet<>(one.keySet());
-        kinds.addAll(other.keySet());
         double sum = 0;
-        for (String kind : kinds) {
-            double p = one.getOrDefault(kind, 0.0);
-            double q = other.getOrDefault(kind, 0.0);
+        for (Map.Entry<String, Double> share : one.entrySet()) {
+            double p = share.getValue();
+            double q = other.getOrDefault(share.getKey(), 0.0);
             double middle = (p + q) / 2;
             sum += part(p, middle) + part(q, middle);
+        }
+        for (Map.Entry<String, Double> share : other.entrySet()) {
+            if (!one.containsKey(share.getKey())) {
+                sum += part(share.getValue(), share.getValue() / 2);
+            }
         }
         return Math.sqrt(Math.max(0, Math.min(1, sum / 2)));
     }

@@ -92,12 +92,13 @@ public final class FoundReps {
     /** All that could have had the event, without notes. */
     public List<FoundRep> all() {
         List<FoundRep> reps = new ArrayList<>();
+        Sightings sightings = new Sightings(searcher);
         try {
             for (long key : keys) {
                 reps.add(new FoundRep(
                         owners.played(key).prospect(),
                         owners.game(key),
-                        sighting(searcher, owners.document(key)),
+                        sightings.of(owners.document(key)),
                         Arrays.binarySearch(events, key) >= 0,
                         NOTHING));
             }
@@ -120,10 +121,29 @@ public final class FoundReps {
     }
 
     private static Sighting sighting(IndexSearcher searcher, int document) throws IOException {
-        List<LeafReaderContext> leaves = searcher.getLeafContexts();
-        LeafReaderContext leaf = leaves.get(ReaderUtil.subIndex(document, leaves));
-        BinaryDocValues values = DocValues.getBinary(leaf.reader(), Fields.SIGHTING);
-        values.advanceExact(document - leaf.docBase);
-        return Packed.sighting(values.binaryValue());
+        return new Sightings(searcher).of(document);
+    }
+
+    /** Reads sightings; quickest where documents are asked for from the smallest up. */
+    private static final class Sightings {
+        private final List<LeafReaderContext> leaves;
+        private int leaf = -1;
+        private int last = -1;
+        private BinaryDocValues values = DocValues.emptyBinary();
+
+        Sightings(IndexSearcher searcher) {
+            this.leaves = searcher.getLeafContexts();
+        }
+
+        Sighting of(int document) throws IOException {
+            int its = ReaderUtil.subIndex(document, leaves);
+            if (its != leaf || document <= last) {
+                leaf = its;
+                values = DocValues.getBinary(leaves.get(its).reader(), Fields.SIGHTING);
+            }
+            last = document;
+            values.advanceExact(document - leaves.get(its).docBase);
+            return Packed.sighting(values.binaryValue());
+        }
     }
 }

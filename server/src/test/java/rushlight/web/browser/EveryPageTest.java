@@ -34,6 +34,8 @@ class EveryPageTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
+        /                                                                  | Ask the film
+        /?q=edge players who wrong-arm kick-outs                           | Read as
         /board                                                             | Anselm Corrigate
         /prospect/tavish-mordell                                           | Stopped his feet on 24 of 55 power rushes
         /prospect/keverne-toll                                             | Ask his coach

@@ -12,10 +12,12 @@ import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.function.Predicate;
 import org.apache.jena.graph.Graph;
 import org.apache.jena.graph.Node;
 import org.apache.jena.graph.NodeFactory;
 import org.apache.jena.graph.Triple;
+import org.apache.jena.graph.compose.Union;
 import org.apache.jena.riot.Lang;
 import org.apache.jena.riot.RDFParser;
 import org.apache.jena.riot.RiotException;
@@ -56,19 +58,10 @@ public final class Ontology {
     }
 
     private static Ontology read(Optional<Path> overlayFile) {
-        JenaSystem.init();
         MessageDigest digest = sha256();
-        Graph shipped = GraphFactory.createDefaultGraph();
-        for (String name : files()) {
-            if (isLesson(name)) {
-                continue;
-            }
-            byte[] bytes = resource(name);
-            digest.update(bytes);
-            if (name.endsWith(".ttl")) {
-                parse(name, bytes, shipped);
-            }
-        }
+        List<String> names = files().stream().filter(name -> !isLesson(name)).toList();
+        names.forEach(name -> digest.update(resource(name)));
+        Graph shipped = ShippedTerms.SAID;
         LinedTurtle overlay = overlayFile
                 .map(file -> {
                     byte[] bytes = bytes(file);
@@ -121,19 +114,37 @@ public final class Ontology {
      * read when asked for, since no rule and no count looks at it, and is not part of the fingerprint.
      */
     public Graph lessons() {
-        Graph lessons = shippedLessons();
         Graph own = overlay.graph();
+        Graph told = GraphFactory.createDefaultGraph();
         own.find(Node.ANY, RDF.type.asNode(), Rl.term("Teaching"))
                 .mapWith(Triple::getSubject)
-                .forEachRemaining(told -> own.find(told, Node.ANY, Node.ANY).forEachRemaining(lessons::add));
-        return lessons;
+                .forEachRemaining(one -> own.find(one, Node.ANY, Node.ANY).forEachRemaining(told::add));
+        return told.isEmpty() ? shippedLessons() : new Union(shippedLessons(), told);
     }
 
     /** What the shipped files tell about the terms. */
     public Graph shippedLessons() {
-        Graph lessons = GraphFactory.createDefaultGraph();
-        files().stream().filter(Ontology::isLesson).forEach(name -> parse(name, resource(name), lessons));
-        return lessons;
+        return ShippedLessons.TOLD;
+    }
+
+    private static Graph turtle(Predicate<String> wanted) {
+        JenaSystem.init();
+        Graph graph = GraphFactory.createDefaultGraph();
+        files().stream()
+                .filter(name -> name.endsWith(".ttl"))
+                .filter(wanted)
+                .forEach(name -> parse(name, resource(name), graph));
+        return graph;
+    }
+
+    /** The shipped terms, read when first asked for and once: they do not change while the program runs. */
+    private static final class ShippedTerms {
+        static final Graph SAID = turtle(name -> !isLesson(name));
+    }
+
+    /** The shipped lessons, in the same way: only some who open the book want them. */
+    private static final class ShippedLessons {
+        static final Graph TOLD = turtle(Ontology::isLesson);
     }
 
     private static boolean isLesson(String name) {

@@ -23,34 +23,38 @@ public final class GameOrder {
 
     /** The readings in the order of the game. */
     public static List<Reading> of(List<Reading> readings) {
+        return of(readings, reading -> reading);
+    }
+
+    /** What stands for readings, such as their places in a list, in the order of the game. */
+    public static <T> List<T> of(List<T> all, Function<T, Reading> reading) {
         Map<String, Integer> films = new HashMap<>();
-        readings.forEach(r -> r.one("video").ifPresent(video -> films.putIfAbsent(video, films.size())));
+        all.forEach(one -> reading.apply(one).one("video").ifPresent(video -> films.putIfAbsent(video, films.size())));
         List<Function<Reading, Optional<Double>>> orders = List.of(
                 GameOrder::snap,
                 GameOrder::clock,
-                reading ->
-                        start(reading, films.getOrDefault(reading.one("video").orElse(""), 0)));
+                rep -> start(rep, films.getOrDefault(rep.one("video").orElse(""), 0)));
         for (Function<Reading, Optional<Double>> order : orders) {
-            long having =
-                    readings.stream().filter(r -> order.apply(r).isPresent()).count();
-            if (having * 2 > readings.size()) {
-                return sorted(readings, order);
+            Function<T, Optional<Double>> key = reading.andThen(order);
+            long having = all.stream().filter(one -> key.apply(one).isPresent()).count();
+            if (having * 2 > all.size()) {
+                return sorted(all, key);
             }
         }
-        return List.copyOf(readings);
+        return List.copyOf(all);
     }
 
-    private static List<Reading> sorted(List<Reading> readings, Function<Reading, Optional<Double>> order) {
-        record Placed(double key, Reading reading) {}
-        List<Placed> placed = new ArrayList<>(readings.size());
+    private static <T> List<T> sorted(List<T> all, Function<T, Optional<Double>> order) {
+        record Placed<T>(double key, T one) {}
+        List<Placed<T>> placed = new ArrayList<>(all.size());
         double last = Double.NEGATIVE_INFINITY;
-        for (Reading reading : readings) {
-            last = order.apply(reading).orElse(last);
-            placed.add(new Placed(last, reading));
+        for (T one : all) {
+            last = order.apply(one).orElse(last);
+            placed.add(new Placed<>(last, one));
         }
         return placed.stream()
                 .sorted(Comparator.comparingDouble(Placed::key))
-                .map(Placed::reading)
+                .map(Placed::one)
                 .toList();
     }
 

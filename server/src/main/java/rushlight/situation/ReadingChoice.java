@@ -6,8 +6,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
 import java.util.stream.IntStream;
+import rushlight.film.GameOrder;
 import rushlight.film.Identity;
 import rushlight.film.Reading;
 
@@ -43,8 +43,7 @@ public final class ReadingChoice {
                 places.add(i);
             }
         }
-        inOrder(places, readings);
-        return places;
+        return inOrder(places, readings);
     }
 
     private int rank(Reading reading) {
@@ -62,40 +61,10 @@ public final class ReadingChoice {
         return here.isPresent() && there.isPresent() && !here.equals(there);
     }
 
-    /** One evaluator's order is that of his log; several are merged by the first of the clocks that every rep has. */
-    private static void inOrder(List<Integer> places, List<Reading> readings) {
+    /** One evaluator's order is that of his log; several logs are merged. */
+    private static List<Integer> inOrder(List<Integer> places, List<Reading> readings) {
         boolean merged =
                 places.stream().map(i -> readings.get(i).evaluator()).distinct().count() > 1;
-        if (!merged) {
-            return;
-        }
-        List<Function<Reading, Optional<Double>>> clocks = List.of(
-                r -> r.one("snap").map(Double::valueOf),
-                ReadingChoice::gameTime,
-                r -> r.one("start").flatMap(ReadingChoice::seconds));
-        for (Function<Reading, Optional<Double>> clock : clocks) {
-            if (places.stream().allMatch(i -> clock.apply(readings.get(i)).isPresent())) {
-                places.sort(
-                        Comparator.comparing(i -> clock.apply(readings.get(i)).orElseThrow()));
-                return;
-            }
-        }
-    }
-
-    private static Optional<Double> gameTime(Reading reading) {
-        return reading.one("clock")
-                .flatMap(ReadingChoice::seconds)
-                .flatMap(left -> reading.one("quarter").map(quarter -> Integer.parseInt(quarter) * 3600.0 - left));
-    }
-
-    private static Optional<Double> seconds(String written) {
-        double total = 0;
-        for (String part : written.split(":", -1)) {
-            if (!part.matches("[0-9]+(\\.[0-9]+)?")) {
-                return Optional.empty();
-            }
-            total = total * 60 + Double.parseDouble(part);
-        }
-        return Optional.of(total);
+        return merged ? GameOrder.of(places, readings::get) : places;
     }
 }

@@ -18,7 +18,7 @@ class QuickAndLightTest {
     private static final long HEAVIEST = 400_000;
     private static final long LIGHTEST = 10_000;
     private static final long SLOWEST_MILLIS = 1_000;
-    private static final int VISITS = 4;
+    private static final int VISITS = 8;
 
     private final Browser browser;
 

@@ -86,4 +86,3 @@ function duties(one) {
     el('span', {}, 'If ', line.duties.includes(FREE) ? 'another duty' : listed(line.duties.map(label), 'or'), ': '),
     el('span', {}, line.opportunities ? `${line.events} of ${line.opportunities}, ` : 'nothing to count, '), verdictMark(line.verdict, one.polarity))));
 }
-

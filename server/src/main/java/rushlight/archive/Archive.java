@@ -16,11 +16,11 @@ import java.util.Set;
 import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.Function;
 import java.util.stream.Stream;
-import rushlight.evidence.Rate;
 import rushlight.film.Log;
 import rushlight.film.LogId;
 import rushlight.film.Prospect;
 import rushlight.findings.Assessment;
+import rushlight.index.Count;
 import rushlight.index.Footage;
 import rushlight.index.IndexState;
 import rushlight.index.RepIndex;
@@ -111,8 +111,8 @@ public final class Archive implements AutoCloseable {
     }
 
     /** How often a counter was thrown off a move after an answer, and how often that won. */
-    public Rate seen(Optional<String> move, Optional<String> answer, String counter) {
-        return watch(footage -> CounterFilm.seen(footage, move, answer, counter));
+    public Count seen(Optional<String> move, Optional<String> answer, String counter) {
+        return watch(footage -> book.asker().seen(footage, move, answer, counter));
     }
 
     /** What is known of every prospect. */

@@ -12,6 +12,7 @@ import rushlight.findings.Assessor;
 import rushlight.findings.Countable;
 import rushlight.index.Count;
 import rushlight.index.Footage;
+import rushlight.index.Slice;
 import rushlight.knowledge.Ontology;
 import rushlight.knowledge.Taxonomy;
 import rushlight.situation.Situation;
@@ -24,6 +25,7 @@ public final class Asker {
     private final PlayerAnswers players;
     private final RepAnswers reps;
     private final TermAnswers terms;
+    private final CounterFilm counterFilm;
     private final CounterAnswers counters;
     private final DrillAnswers drills;
     private final FindingAnswers findings;
@@ -38,7 +40,8 @@ public final class Asker {
         this.players = new PlayerAnswers(countable, wording, counted);
         this.reps = new RepAnswers(countable, wording);
         this.terms = new TermAnswers(taxonomy, links, countable, wording, counted);
-        this.counters = new CounterAnswers(taxonomy, countable, counted);
+        this.counterFilm = new CounterFilm(countable);
+        this.counters = new CounterAnswers(taxonomy, counterFilm, counted);
         this.findings = new FindingAnswers(assessor, taxonomy, counted);
         this.drills = new DrillAnswers(taxonomy, links, assessor.book(), findings);
         this.compared = new ComparedAnswers(countable, wording, counted, findings);
@@ -83,6 +86,11 @@ public final class Asker {
                 listed.why(),
                 listed.total() == 0 ? Tries.of(scene) : List.of(),
                 cautions(listed.answers()));
+    }
+
+    /** How often a counter was thrown off a move after an answer, and how often that won. */
+    public Count seen(Footage footage, Optional<String> move, Optional<String> answer, String counter) {
+        return counterFilm.seen(footage, Slice.everything(), move, answer, counter);
     }
 
     private Answers.Listed listed(Scene scene) {

@@ -6,26 +6,21 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import rushlight.findings.Countable;
-import rushlight.index.Count;
-import rushlight.index.Footage;
-import rushlight.index.Slice;
 import rushlight.knowledge.Counters;
 import rushlight.knowledge.Pairing;
 import rushlight.knowledge.Taxonomy;
-import rushlight.situation.Situation;
 
 /** What the book teaches off a move and against an answer: every timing is listed, what works within the rep first. */
 final class CounterAnswers {
     private final Taxonomy taxonomy;
     private final Counters counters;
-    private final Countable countable;
+    private final CounterFilm film;
     private final Counted counted;
 
-    CounterAnswers(Taxonomy taxonomy, Countable countable, Counted counted) {
+    CounterAnswers(Taxonomy taxonomy, CounterFilm film, Counted counted) {
         this.taxonomy = taxonomy;
         this.counters = new Counters(taxonomy);
-        this.countable = countable;
+        this.film = film;
         this.counted = counted;
     }
 
@@ -73,7 +68,8 @@ final class CounterAnswers {
     private Answer.Counter answer(Scene scene, Taught taught) {
         Pairing pairing = taught.pairing();
         Optional<String> shown = pairing.trigger().or(taught::trigger);
-        Answer.Count seen = counted.of(seen(scene.footage(), scene.slice(), taught.move(), shown, pairing.counter()));
+        Answer.Count seen =
+                counted.of(film.seen(scene.footage(), scene.slice(), taught.move(), shown, pairing.counter()));
         return new Answer.Counter(
                 pairing.id(),
                 taxonomy.label(pairing.counter()),
@@ -83,17 +79,5 @@ final class CounterAnswers {
                 pairing.trigger().map(taxonomy::label).orElse(""),
                 taxonomy.requires(pairing.counter()),
                 seen.rate().opportunities() == 0 ? Optional.empty() : Optional.of(seen));
-    }
-
-    /** The reps on which he opened with the move, the blocker showed the answer and the counter came; events are won. */
-    private Count seen(Footage footage, Slice slice, Optional<String> move, Optional<String> answer, String counter) {
-        List<Situation> parts = new ArrayList<>(List.of(countable.anyRep(), Situation.has("move", counter)));
-        move.ifPresent(slug -> parts.add(Situation.has(countable.primaryFacet(), slug)));
-        answer.ifPresent(slug -> {
-            parts.add(Situation.has("behavior", slug));
-            parts.add(Situation.has("repClass", "paired-counter"));
-        });
-        return footage.counts(Situation.all(parts), Situation.has("outcome", "won"), slice).values().stream()
-                .reduce(new Count(0, 0), Count::plus);
     }
 }

@@ -10,7 +10,7 @@ import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
 import org.apache.jena.vocabulary.RDFS;
 import rushlight.archive.Archive;
-import rushlight.evidence.Rate;
+import rushlight.index.Count;
 import rushlight.knowledge.Column;
 import rushlight.knowledge.Concept;
 import rushlight.knowledge.Facts;
@@ -172,7 +172,7 @@ final class BookRoutes {
             Optional<String> move = isAnswer ? Optional.empty() : Optional.of(slug);
             Optional<String> answer = isAnswer ? Optional.of(slug) : when;
             return CountersAnswer.of(archive.book(), move, answer, from, pairing -> {
-                Rate seen = archive.seen(move, pairing.trigger().or(() -> answer), pairing.counter());
+                Count seen = archive.seen(move, pairing.trigger().or(() -> answer), pairing.counter());
                 return Optional.of(new CountersAnswer.Seen(seen.opportunities(), seen.events()));
             });
         });

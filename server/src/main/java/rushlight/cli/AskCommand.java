@@ -49,12 +49,8 @@ final class AskCommand implements Callable<Integer> {
     @Parameters(paramLabel = "QUESTION", arity = "0..*", description = "the question, with or without quotes")
     private List<String> words = List.of();
 
-    @Option(
-            names = "--format",
-            paramLabel = "text|json",
-            defaultValue = "text",
-            description = "for people or for programs")
-    private Format format = Format.TEXT;
+    @Mixin
+    private FormatOption format = new FormatOption();
 
     @Option(names = "--limit", paramLabel = "N", defaultValue = "10", description = "at most so many answers (10)")
     private int limit = 10;
@@ -115,17 +111,15 @@ final class AskCommand implements Callable<Integer> {
             SavedQuestions.of(archive).save(save.get(), text, "");
             err().println("Saved as \"" + save.get() + "\".");
         }
-        if (format == Format.JSON) {
-            out().print(Json.text(AskAnswer.of(answers, archive.book().situations())));
-        } else {
-            out().print(new AskText(archive.book().taxonomy()).of(answers));
-        }
+        out().print(format.print(
+                AskAnswer.of(answers, archive.book().situations()),
+                () -> new AskText(archive.book().taxonomy()).of(answers)));
         return 0;
     }
 
     private int list(Archive archive) {
         List<SavedQuestion> all = SavedQuestions.of(archive).all();
-        if (format == Format.JSON) {
+        if (format.isJson()) {
             out().print(Json.text(QuestionsAnswer.of(all)));
             return 0;
         }

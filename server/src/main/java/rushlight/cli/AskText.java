@@ -1,9 +1,6 @@
 package rushlight.cli;
 
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Collectors;
 import rushlight.ask.Answer;
 import rushlight.ask.Answers;
@@ -148,34 +145,18 @@ final class AskText {
 
     private static void rep(Page page, String place, SeenRep rep) {
         Sighting at = rep.sighting();
-        page.wrapped(place, INDENT, rep.prospect().name() + ", " + at.game() + " " + where(at) + film(at));
+        page.wrapped(place, INDENT, rep.prospect().name() + ", " + at.game() + " " + RepsText.where(at) + film(at));
         if (!rep.note().text().isEmpty()) {
             page.wrapped(INDENT + "\"", INDENT, rep.note().text() + "\"");
         }
     }
 
     private static void reps(Page page, List<SeenRep> reps) {
-        List<SeenRep> events = reps.stream().filter(SeenRep::event).toList();
-        if (events.isEmpty()) {
-            return;
-        }
-        Map<String, List<String>> byGame = new LinkedHashMap<>();
-        events.stream()
-                .limit(REPS)
-                .forEach(rep -> byGame.computeIfAbsent(rep.sighting().game(), g -> new ArrayList<>())
-                        .add(where(rep.sighting())));
-        String text = byGame.entrySet().stream()
-                .map(game -> game.getKey() + " " + String.join(", ", game.getValue()))
-                .collect(Collectors.joining("; "));
-        String rest = events.size() > REPS ? "; and " + (events.size() - REPS) + " more" : "";
-        page.wrapped(INDENT + "Reps: ", INDENT, text + rest + ".");
-    }
-
-    private static String where(Sighting at) {
-        String clock = at.quarter().isPresent() && at.clock().isPresent()
-                ? " Q" + at.quarter().getAsInt() + " " + at.clock().get()
-                : "";
-        return at.rep() + clock;
+        RepsText.list(
+                page,
+                INDENT,
+                reps.stream().filter(SeenRep::event).map(SeenRep::sighting).toList(),
+                REPS);
     }
 
     private static String film(Sighting at) {

@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
@@ -33,12 +34,8 @@ final class DemoCommand implements Callable<Integer> {
             description = "the league's data folder (now: ${DEFAULT-VALUE})")
     private Path folder = Path.of(".");
 
-    @Option(
-            names = "--format",
-            paramLabel = "text|json",
-            defaultValue = "text",
-            description = "for people or for programs")
-    private Format format = Format.TEXT;
+    @Mixin
+    private FormatOption format = new FormatOption();
 
     @Spec
     private CommandSpec spec;
@@ -49,7 +46,7 @@ final class DemoCommand implements Callable<Integer> {
         try (Archive archive = Archive.open(folder)) {
             DemoLeague.into(archive);
             List<Assessment> assessments = archive.assess();
-            if (format == Format.JSON) {
+            if (format.isJson()) {
                 out.print(Json.text(assessments.stream().map(AssessAnswer::of).toList()));
                 return 0;
             }

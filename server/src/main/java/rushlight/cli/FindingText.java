@@ -11,7 +11,6 @@ import rushlight.findings.Evidence;
 import rushlight.findings.Judged;
 import rushlight.findings.Polarity;
 import rushlight.knowledge.Taxonomy;
-import rushlight.situation.Sighting;
 
 /** One finding as a coach reads it: the claim, why it matters, what hangs on his duty, what to train, which reps. */
 final class FindingText {
@@ -105,28 +104,14 @@ final class FindingText {
     }
 
     private void reps(Page page, List<Evidence.Rep> reps) {
-        List<Evidence.Rep> events = reps.stream().filter(Evidence.Rep::event).toList();
-        if (events.isEmpty()) {
-            return;
-        }
-        Map<String, List<String>> byGame = new LinkedHashMap<>();
-        int most = depth.mostReps();
-        events.stream()
-                .limit(most)
-                .forEach(rep -> byGame.computeIfAbsent(rep.sighting().game(), g -> new ArrayList<>())
-                        .add(where(rep.sighting())));
-        String text = byGame.entrySet().stream()
-                .map(game -> game.getKey() + " " + String.join(", ", game.getValue()))
-                .collect(Collectors.joining("; "));
-        String rest = events.size() > most ? "; and " + (events.size() - most) + " more" : "";
-        page.wrapped(INDENT + "Reps: ", INDENT, text + rest + ".");
-    }
-
-    private static String where(Sighting at) {
-        String clock = at.quarter().isPresent() && at.clock().isPresent()
-                ? " Q" + at.quarter().getAsInt() + " " + at.clock().get()
-                : "";
-        return at.rep() + clock;
+        RepsText.list(
+                page,
+                INDENT,
+                reps.stream()
+                        .filter(Evidence.Rep::event)
+                        .map(Evidence.Rep::sighting)
+                        .toList(),
+                depth.mostReps());
     }
 
     private String labels(List<String> slugs) {

@@ -41,7 +41,7 @@ class ArchitectureTest {
         only(table, "index", "situation", "words", "film", "knowledge");
         only(table, "findings", "index", "rules", "evidence", "situation", "film", "knowledge");
         only(table, "ask", "findings", "index", "evidence", "situation", "words", "film", "knowledge");
-        withAllOf(table, "archive", "ask", "findings", "store");
+        withAllOf(table, "archive", "ask", "findings", "store", "handbook");
         withAllOf(table, "web", "archive", "report");
         withAllOf(table, "cli", "web");
         return Map.copyOf(table);

@@ -14,6 +14,7 @@ import rushlight.findings.Assessment;
 import rushlight.findings.Assessor;
 import rushlight.findings.FindingBook;
 import rushlight.findings.Profile;
+import rushlight.handbook.Handbook;
 import rushlight.index.Footage;
 import rushlight.index.IndexedRep;
 import rushlight.index.Page;
@@ -41,6 +42,7 @@ public final class Book {
     private final RepRules rules;
     private final Assessor assessor;
     private final Asker asker;
+    private @Nullable Handbook handbook;
     private @Nullable Questions questions;
     private @Nullable Suggestions suggestions;
 
@@ -106,6 +108,14 @@ public final class Book {
     /** What answers a question that was read. */
     public Asker asker() {
         return asker;
+    }
+
+    /** The book as a coach opens it; made when it is first opened. */
+    public synchronized Handbook handbook() {
+        if (handbook == null) {
+            handbook = Handbook.of(ontology, taxonomy);
+        }
+        return handbook;
     }
 
     /** What reads a question; made when the first is asked. */

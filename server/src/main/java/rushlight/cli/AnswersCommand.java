@@ -11,7 +11,6 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import rushlight.archive.Book;
 import rushlight.handbook.FitAnswer;
-import rushlight.handbook.Handbook;
 import rushlight.knowledge.Concept;
 import rushlight.knowledge.FitRule;
 import rushlight.knowledge.Taxonomy;
@@ -65,7 +64,7 @@ final class AnswersCommand implements Callable<Integer> {
         Optional<String> met = lookup.among(block, blocks(taxonomy), "no block");
         Optional<String> duty = assignment.flatMap(text -> lookup.among(text, duties(taxonomy), "no duty"));
         return met.filter(slug -> duty.isPresent() == assignment.isPresent())
-                .map(slug -> Handbook.of(book.ontology(), book.taxonomy()).answers(slug, duty));
+                .map(slug -> book.handbook().answers(slug, duty));
     }
 
     /** What the rules speak about, and everything narrower and wider. */

@@ -87,7 +87,7 @@ final class Lookup {
     /** What a number means; empty, and told, where the named system lacks it. */
     Optional<NumberAnswer> number(String number, Optional<String> system) {
         Optional<NumberAnswer> answer =
-                Handbook.of(book.ontology(), book.taxonomy()).number(number, system);
+                book.handbook().number(number, system);
         if (answer.isEmpty()) {
             String name = system.orElse("");
             err.println("Numbering " + name + " has no " + number + ". It has "
@@ -110,7 +110,7 @@ final class Lookup {
 
     private void ask(String text, List<String> slugs, Vocabulary vocabulary) {
         Taxonomy taxonomy = book.taxonomy();
-        Handbook handbook = Handbook.of(book.ontology(), book.taxonomy());
+        Handbook handbook = book.handbook();
         Page page = new Page();
         page.line("\"" + text + "\" can mean " + Numbers.of(slugs.size(), "thing") + ". Say which:");
         for (String slug : slugs) {

@@ -9,7 +9,6 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import rushlight.archive.Book;
-import rushlight.handbook.Handbook;
 import rushlight.handbook.TeachAnswer;
 
 /** What to teach before a technique. */
@@ -44,6 +43,6 @@ final class TeachCommand implements Callable<Integer> {
     /** The answer to what was typed; empty, and told, where the name is not clear. */
     static Optional<TeachAnswer> answer(Book book, Lookup lookup, String name) {
         return lookup.anything(name)
-                .map(slug -> Handbook.of(book.ontology(), book.taxonomy()).teach(slug));
+                .map(slug -> book.handbook().teach(slug));
     }
 }

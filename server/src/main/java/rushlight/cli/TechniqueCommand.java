@@ -10,7 +10,6 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import rushlight.archive.Book;
-import rushlight.handbook.Handbook;
 import rushlight.handbook.NumberAnswer;
 import rushlight.handbook.TechniqueAnswer;
 import rushlight.knowledge.Taxonomy;
@@ -64,7 +63,7 @@ final class TechniqueCommand implements Callable<Integer> {
             return number(book, number.get(), system);
         }
         Optional<String> slug = new Lookup(book, spec.commandLine().getErr()).anything(text);
-        return slug.isPresent() ? page(book, Handbook.of(book.ontology(), book.taxonomy()), slug.get()) : 1;
+        return slug.isPresent() ? page(book, slug.get()) : 1;
     }
 
     /** Whether a text with a number in it is the name of one concept, and no two systems could mean two spots by it. */
@@ -87,14 +86,13 @@ final class TechniqueCommand implements Callable<Integer> {
             out.println();
             return page(
                     book,
-                    Handbook.of(book.ontology(), book.taxonomy()),
                     meaning.alignments().stream().findFirst().orElse(meaning.position()));
         }
         return 0;
     }
 
-    private int page(Book book, Handbook handbook, String slug) {
-        TechniqueAnswer answer = handbook.technique(slug).orElseThrow();
+    private int page(Book book, String slug) {
+        TechniqueAnswer answer = book.handbook().technique(slug).orElseThrow();
         spec.commandLine().getOut().print(format.print(answer, () -> new TechniqueText(book.taxonomy()).of(answer)));
         return 0;
     }

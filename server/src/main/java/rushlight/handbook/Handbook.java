@@ -193,8 +193,8 @@ public final class Handbook {
         return List.copyOf(found);
     }
 
-    /** The numbers of the spot that a concept is or stands at. */
-    private Map<String, List<String>> numbers(String slug) {
+    /** The numbers of the spot that a concept is or stands at, by numbering system. */
+    public Map<String, List<String>> numbers(String slug) {
         Numbering numbering = taxonomy.numbering();
         String spot = numbering.positionOf(slug).orElse(slug);
         Map<String, List<String>> found = new TreeMap<>();

@@ -37,7 +37,7 @@ final class FigureRoutes {
         this.version = version;
         this.taxonomy = archive.book().taxonomy();
         this.fronts = Fronts.of(archive.book().ontology(), taxonomy);
-        this.handbook = Handbook.of(archive.book().ontology(), taxonomy);
+        this.handbook = archive.book().handbook();
     }
 
     List<Route> routes() {
@@ -75,9 +75,8 @@ final class FigureRoutes {
     /** The number by which the trade calls a spot: the one in its name, else the first of its numbers; else its name. */
     private String number(String spot) {
         String label = taxonomy.shown(spot);
-        List<String> numbers = handbook.technique(spot).stream()
-                .flatMap(page -> page.numbers().values().stream().flatMap(List::stream))
-                .toList();
+        List<String> numbers =
+                handbook.numbers(spot).values().stream().flatMap(List::stream).toList();
         return numbers.stream()
                 .filter(label::contains)
                 .max(Comparator.comparingInt(String::length))

@@ -29,7 +29,7 @@ final class HandbookRoutes {
         this.book = archive.book();
         this.version = version;
         this.named = named;
-        this.handbook = Handbook.of(book.ontology(), book.taxonomy());
+        this.handbook = book.handbook();
         this.fronts = Fronts.of(book.ontology(), book.taxonomy());
     }
 

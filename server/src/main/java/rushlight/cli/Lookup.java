@@ -86,8 +86,7 @@ final class Lookup {
 
     /** What a number means; empty, and told, where the named system lacks it. */
     Optional<NumberAnswer> number(String number, Optional<String> system) {
-        Optional<NumberAnswer> answer =
-                book.handbook().number(number, system);
+        Optional<NumberAnswer> answer = book.handbook().number(number, system);
         if (answer.isEmpty()) {
             String name = system.orElse("");
             err.println("Numbering " + name + " has no " + number + ". It has "

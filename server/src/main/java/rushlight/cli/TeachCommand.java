@@ -42,7 +42,6 @@ final class TeachCommand implements Callable<Integer> {
 
     /** The answer to what was typed; empty, and told, where the name is not clear. */
     static Optional<TeachAnswer> answer(Book book, Lookup lookup, String name) {
-        return lookup.anything(name)
-                .map(slug -> book.handbook().teach(slug));
+        return lookup.anything(name).map(slug -> book.handbook().teach(slug));
     }
 }

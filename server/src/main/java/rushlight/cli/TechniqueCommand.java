@@ -84,9 +84,7 @@ final class TechniqueCommand implements Callable<Integer> {
         if (!format.isJson() && !answer.get().ambiguous()) {
             NumberAnswer.Meaning meaning = answer.get().meanings().get(0);
             out.println();
-            return page(
-                    book,
-                    meaning.alignments().stream().findFirst().orElse(meaning.position()));
+            return page(book, meaning.alignments().stream().findFirst().orElse(meaning.position()));
         }
         return 0;
     }

@@ -1,11 +1,11 @@
 package rushlight.web;
 
+import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
-import rushlight.film.Prospect;
 import rushlight.findings.Assessment;
 import rushlight.findings.Judged;
 import rushlight.findings.Polarity;
@@ -20,17 +20,12 @@ public record BoardAnswer(List<String> findings, List<Row> prospects) {
     /**
      * One prospect.
      *
+     * @param brief who he is; his fields stand in the row itself
      * @param verdicts how many of what is held against him stands at each word
      * @param cells the chosen findings
      */
     public record Row(
-            String id,
-            String name,
-            String position,
-            String team,
-            String classYear,
-            int reps,
-            int games,
+            @JsonUnwrapped ProspectBrief brief,
             Optional<AssessAnswer.Main> primary,
             Map<String, Long> verdicts,
             Map<String, FindingCell> cells) {}
@@ -42,17 +37,10 @@ public record BoardAnswer(List<String> findings, List<Row> prospects) {
     }
 
     private static Row row(List<String> findings, Assessment one) {
-        Prospect prospect = one.prospect();
         Map<String, FindingCell> cells = new TreeMap<>();
         findings.forEach(slug -> one.finding(slug).ifPresent(judged -> cells.put(slug, FindingCell.of(judged))));
         return new Row(
-                prospect.id(),
-                prospect.name(),
-                prospect.position(),
-                prospect.team(),
-                prospect.classYear(),
-                one.reps(),
-                one.games(),
+                ProspectBrief.of(one),
                 one.primary().map(AssessAnswer::main),
                 one.findings().stream()
                         .filter(judged -> isHeldAgainstHim(judged.finding().polarity()))

@@ -1,11 +1,11 @@
 package rushlight.web;
 
+import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeMap;
-import rushlight.film.Prospect;
 import rushlight.findings.Assessment;
 import rushlight.findings.Judged;
 import rushlight.findings.Profile;
@@ -19,15 +19,7 @@ import rushlight.findings.Profile;
  */
 public record CompareAnswer(List<Who> prospects, List<Row> findings, List<MoveRow> moves) {
     /** One of them. */
-    public record Who(
-            String id,
-            String name,
-            String position,
-            String team,
-            String classYear,
-            int reps,
-            int games,
-            Optional<AssessAnswer.Main> primary) {}
+    public record Who(@JsonUnwrapped ProspectBrief brief, Optional<AssessAnswer.Main> primary) {}
 
     /**
      * One finding.
@@ -53,16 +45,7 @@ public record CompareAnswer(List<Who> prospects, List<Row> findings, List<MoveRo
     }
 
     private static Who who(Assessment one) {
-        Prospect prospect = one.prospect();
-        return new Who(
-                prospect.id(),
-                prospect.name(),
-                prospect.position(),
-                prospect.team(),
-                prospect.classYear(),
-                one.reps(),
-                one.games(),
-                one.primary().map(AssessAnswer::main));
+        return new Who(ProspectBrief.of(one), one.primary().map(AssessAnswer::main));
     }
 
     private static List<Row> findings(List<Side> sides) {

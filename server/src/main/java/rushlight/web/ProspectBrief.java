@@ -1,6 +1,7 @@
 package rushlight.web;
 
 import rushlight.film.Prospect;
+import rushlight.findings.Assessment;
 import rushlight.situation.Tape;
 
 /**
@@ -13,14 +14,22 @@ public record ProspectBrief(
         String id, String name, String position, String team, String classYear, int reps, int games) {
     /** The one whose tape this is. */
     public static ProspectBrief of(Tape tape) {
-        Prospect prospect = tape.prospect();
+        return of(tape.prospect(), tape.size(), tape.games().size());
+    }
+
+    /** The one who was assessed. */
+    static ProspectBrief of(Assessment one) {
+        return of(one.prospect(), one.reps(), one.games());
+    }
+
+    private static ProspectBrief of(Prospect prospect, int reps, int games) {
         return new ProspectBrief(
                 prospect.id(),
                 prospect.name(),
                 prospect.position(),
                 prospect.team(),
                 prospect.classYear(),
-                tape.size(),
-                tape.games().size());
+                reps,
+                games);
     }
 }

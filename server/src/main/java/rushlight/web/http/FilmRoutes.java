@@ -59,16 +59,24 @@ final class FilmRoutes {
                                 footage.tapes().map(ProspectBrief::of).toList())));
     }
 
-    private void prospect(Context ctx) {
+    /** What is answered of one prospect, within the filter of the request. */
+    private interface OfTape {
+        Object answer(Footage footage, Tape tape, Narrowing narrowing);
+    }
+
+    private void ofTape(Context ctx, OfTape made) {
         Narrowing narrowing = Request.narrowing(ctx);
         Versions.json(
                 ctx,
                 version.now(),
-                () -> archive.watch(footage -> {
-                    Tape tape = tape(footage, ctx.pathParam("id"));
-                    Profile profile = profile(footage, tape, narrowing);
-                    return ProspectAnswer.of(tape.prospect(), whole(tape), narrowing, profile);
-                }));
+                () -> archive.watch(footage -> made.answer(footage, tape(footage, ctx.pathParam("id")), narrowing)));
+    }
+
+    private void prospect(Context ctx) {
+        ofTape(
+                ctx,
+                (footage, tape, narrowing) ->
+                        ProspectAnswer.of(tape.prospect(), whole(tape), narrowing, profile(footage, tape, narrowing)));
     }
 
     /** What the prospect of an address does, within the filter of the request. */
@@ -83,30 +91,19 @@ final class FilmRoutes {
     }
 
     private void assessment(Context ctx) {
-        Narrowing narrowing = Request.narrowing(ctx);
-        Versions.json(
+        ofTape(
                 ctx,
-                version.now(),
-                () -> archive.watch(footage -> {
-                    Tape tape = tape(footage, ctx.pathParam("id"));
-                    return AssessAnswer.of(
-                            archive.book().assess(narrowing(narrowing, tape).of(tape)),
-                            Request.flag(ctx, "reps", true));
-                }));
+                (footage, tape, narrowing) -> AssessAnswer.of(
+                        archive.book().assess(narrowing(narrowing, tape).of(tape)), Request.flag(ctx, "reps", true)));
     }
 
     private void findingReps(Context ctx) {
-        Narrowing narrowing = Request.narrowing(ctx);
         Finding finding = finding(ctx.pathParam("finding"), 404);
-        Versions.json(
-                ctx,
-                version.now(),
-                () -> archive.watch(footage -> {
-                    Tape tape = tape(footage, ctx.pathParam("id"));
-                    List<IndexedRep> kept = reps(footage, tape, narrowing(narrowing, tape));
-                    return new Evidences(archive.book().taxonomy())
-                            .of(finding, archive.book().assess(narrowing.of(tape)), kept, games(tape));
-                }));
+        ofTape(ctx, (footage, tape, narrowing) -> {
+            List<IndexedRep> kept = reps(footage, tape, narrowing(narrowing, tape));
+            return new Evidences(archive.book().taxonomy())
+                    .of(finding, archive.book().assess(narrowing.of(tape)), kept, games(tape));
+        });
     }
 
     private void board(Context ctx) {

@@ -5,8 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -29,8 +27,6 @@ class AskCommandTest {
 
     @TempDir
     private Path folder;
-
-    private record Said(int code, String out, String err) {}
 
     @BeforeAll
     static void the_league_is_imported_once() {
@@ -179,9 +175,6 @@ class AskCommandTest {
     }
 
     private static Said run(String... args) {
-        StringWriter out = new StringWriter();
-        StringWriter err = new StringWriter();
-        int code = Main.run(new PrintWriter(out, true), new PrintWriter(err, true), args);
-        return new Said(code, out.toString(), err.toString());
+        return Said.to(args);
     }
 }

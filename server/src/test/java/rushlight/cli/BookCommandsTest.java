@@ -5,8 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -24,8 +22,6 @@ import rushlight.knowledge.Taxonomy;
 class BookCommandsTest {
     @TempDir
     private static Path folder;
-
-    private record Said(int code, String out, String err) {}
 
     @Test
     void a_page_tells_a_move_in_the_order_of_a_coach() {
@@ -208,9 +204,6 @@ class BookCommandsTest {
     private static Said run(String... words) {
         List<String> all = new ArrayList<>(List.of(words));
         all.addAll(List.of("--data", folder.resolve("none").toString()));
-        StringWriter out = new StringWriter();
-        StringWriter err = new StringWriter();
-        int code = Main.run(new PrintWriter(out), new PrintWriter(err), all.toArray(String[]::new));
-        return new Said(code, out.toString(), err.toString());
+        return Said.to(all.toArray(String[]::new));
     }
 }

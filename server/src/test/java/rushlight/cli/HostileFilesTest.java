@@ -3,8 +3,6 @@ package rushlight.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -25,21 +23,6 @@ class HostileFilesTest {
 
     @TempDir
     private Path place;
-
-    private record Said(int code, String out, String err) {
-        List<String> complaints() {
-            return err.lines().filter(line -> !line.startsWith("Reading ")).toList();
-        }
-
-        Said isPolite() {
-            assertThat(out + err)
-                    .doesNotContain("Exception")
-                    .doesNotContainPattern("rushlight\\.[a-z]+\\.[A-Z]")
-                    .doesNotContain("java.")
-                    .doesNotContain("\tat ");
-            return this;
-        }
-    }
 
     @Test
     void each_unreadable_file_gets_one_clear_sentence_and_nothing_is_stored() throws IOException {
@@ -271,9 +254,6 @@ class HostileFilesTest {
     }
 
     private static Said run(String... args) {
-        StringWriter out = new StringWriter();
-        StringWriter err = new StringWriter();
-        int code = Main.run(new PrintWriter(out), new PrintWriter(err), args);
-        return new Said(code, out.toString(), err.toString());
+        return Said.to(args);
     }
 }

@@ -5,8 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -29,8 +27,6 @@ class MainTest {
 
     @TempDir
     private Path folder;
-
-    private record Said(int code, String out, String err) {}
 
     @BeforeAll
     static void the_league_is_imported_once() {
@@ -290,12 +286,6 @@ class MainTest {
     }
 
     private static Said run(String... args) {
-        StringWriter out = new StringWriter();
-        StringWriter err = new StringWriter();
-        int code = Main.run(
-                new PrintWriter(out),
-                new PrintWriter(err),
-                args.length == 1 && args[0].isEmpty() ? new String[0] : args);
-        return new Said(code, out.toString(), err.toString());
+        return Said.to(args.length == 1 && args[0].isEmpty() ? new String[0] : args);
     }
 }

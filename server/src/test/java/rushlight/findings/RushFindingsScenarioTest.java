@@ -1,24 +1,12 @@
 package rushlight.findings;
 
-import static java.util.stream.Collectors.groupingBy;
-import static java.util.stream.Collectors.mapping;
-import static java.util.stream.Collectors.toSet;
-import static org.assertj.core.api.Assertions.assertThat;
-
 import java.util.List;
-import java.util.Map;
-import java.util.Set;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.Arguments;
-import org.junit.jupiter.params.provider.MethodSource;
 
 /** What one rush says and does not say of him. */
 @DisplayNameGeneration(ReplaceUnderscores.class)
-class RushFindingsScenarioTest {
+class RushFindingsScenarioTest extends ArguedReps {
     // finding | what the rep is for it | a coach's argument | the rep as typed
     private static final List<Scenario> REPS = Scenario.table("pass-rush", """
             no-inside-counter | event | the over-set gave the inside and he ran on | exchange=speed-rush > [over-set], result=lost, second_move_time=yes
@@ -150,26 +138,7 @@ class RushFindingsScenarioTest {
              | nothing | a contain path is wide on purpose | exchange=speed-rush, assignment=pass-contain-assignment, faults=rounded-track
             """);
 
-    private static final Scenario.Judge JUDGE = new Scenario.Judge();
-
-    static Stream<Arguments> reps() {
-        return Scenario.arguments(REPS);
-    }
-
-    @ParameterizedTest(name = "{0}: {1}")
-    @MethodSource("reps")
-    void a_rep_says_what_a_coach_would_say(String finding, String why, Scenario rep) {
-        assertThat(JUDGE.says(rep)).as("%s: %s (%s)", finding, why, rep.cells()).isEqualTo(rep.says());
-    }
-
-    @Test
-    void every_finding_has_a_rep_for_it_one_against_it_and_one_that_does_not_count() {
-        Map<String, Set<Scenario.Says>> argued =
-                REPS.stream().collect(groupingBy(Scenario::finding, mapping(Scenario::says, toSet())));
-        assertThat(argued).hasSizeGreaterThanOrEqualTo(25);
-        assertThat(argued.values())
-                .allSatisfy(says -> assertThat(says)
-                        .contains(Scenario.Says.EVENT, Scenario.Says.CHANCE)
-                        .containsAnyOf(Scenario.Says.NOTHING, Scenario.Says.PERHAPS));
+    RushFindingsScenarioTest() {
+        super(REPS);
     }
 }

@@ -4,10 +4,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
-import org.apache.jena.query.Dataset;
-import org.apache.jena.query.QueryExecutionFactory;
-import org.apache.jena.rdf.model.Model;
-import org.apache.jena.rdf.model.ModelFactory;
 import rushlight.archive.Archive;
 import rushlight.ask.Answers;
 import rushlight.web.AskAnswer;
@@ -99,29 +95,9 @@ final class AskBench {
     }
 
     private void sparql(String question, String opportunity, String event) {
-        String query = """
-            PREFIX rl: <https://rushlight.example/def#>
-            PREFIX kb: <https://rushlight.example/id/>
-            PREFIX skos: <http://www.w3.org/2004/02/skos/core#>
-            SELECT ?p (COUNT(DISTINCT ?r) AS ?n) (COUNT(DISTINCT ?e) AS ?x) {
-              %s . ?r rl:log/rl:prospect ?p . OPTIONAL { %s . BIND (?r AS ?e) } } GROUP BY ?p
-            """.formatted(opportunity, event);
         long start = System.nanoTime();
-        int rows = archive.store().ask(data -> rows(data, query));
+        int rows = SameInSparql.rows(archive, opportunity, event);
         line("the same in SPARQL over TDB2: " + question, "%.0f ms (%d rows)", (System.nanoTime() - start) / 1e6, rows);
-    }
-
-    private int rows(Dataset data, String query) {
-        Model all = ModelFactory.createUnion(
-                data.getDefaultModel(),
-                ModelFactory.createModelForGraph(archive.book().ontology().graph()));
-        try (var run = QueryExecutionFactory.create(query, all)) {
-            int count = 0;
-            for (var answers = run.execSelect(); answers.hasNext(); answers.next()) {
-                count++;
-            }
-            return count;
-        }
     }
 
     private static double at(double[] times, double share) {

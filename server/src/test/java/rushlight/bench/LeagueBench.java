@@ -14,10 +14,6 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
-import org.apache.jena.query.Dataset;
-import org.apache.jena.query.QueryExecutionFactory;
-import org.apache.jena.rdf.model.Model;
-import org.apache.jena.rdf.model.ModelFactory;
 import rushlight.archive.Archive;
 import rushlight.archive.Book;
 import rushlight.archive.DemoLeague;
@@ -162,25 +158,8 @@ public final class LeagueBench {
             String inSparql,
             String eventInSparql) {
         double ours = median(() -> archive.watch(f -> f.counts(opportunity, event)));
-        String query = """
-                PREFIX rl: <https://rushlight.example/def#>
-                PREFIX kb: <https://rushlight.example/id/>
-                PREFIX skos: <http://www.w3.org/2004/02/skos/core#>
-                SELECT ?p (COUNT(DISTINCT ?r) AS ?n) (COUNT(DISTINCT ?e) AS ?x) {
-                  %s . ?r rl:log/rl:prospect ?p . OPTIONAL { %s . BIND (?r AS ?e) } } GROUP BY ?p
-                """.formatted(inSparql, eventInSparql);
         long start = System.nanoTime();
-        int rows = archive.store().ask(data -> {
-            try (var run = QueryExecutionFactory.create(query, withBook(data))) {
-                int count = 0;
-                var answers = run.execSelect();
-                while (answers.hasNext()) {
-                    answers.next();
-                    count++;
-                }
-                return count;
-            }
-        });
+        int rows = SameInSparql.rows(archive, inSparql, eventInSparql);
         double sparql = 1000 * seconds(start);
         line(
                 what,
@@ -189,12 +168,6 @@ public final class LeagueBench {
                 sparql,
                 rows,
                 sparql / ours);
-    }
-
-    private Model withBook(Dataset data) {
-        return ModelFactory.createUnion(
-                data.getDefaultModel(),
-                ModelFactory.createModelForGraph(book.ontology().graph()));
     }
 
     /** The league's reps dealt out again to made-up prospects, in games of some thirty reps. */

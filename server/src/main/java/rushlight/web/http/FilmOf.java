@@ -4,11 +4,13 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
+import java.util.Objects;
 import java.util.stream.Collectors;
 import rushlight.archive.Archive;
+import rushlight.archive.Book;
 import rushlight.film.Game;
 import rushlight.film.Prospect;
+import rushlight.findings.Countable;
 import rushlight.index.Count;
 import rushlight.index.Footage;
 import rushlight.index.IndexedRep;
@@ -24,13 +26,18 @@ final class FilmOf {
     private static final String OUTCOME = "outcome";
 
     private final Archive archive;
+    private final Book book;
+    private final Situation countable;
 
     FilmOf(Archive archive) {
         this.archive = archive;
+        this.book = archive.book();
+        this.countable = Countable.of(book.ontology(), book.taxonomy(), book.situations())
+                .anyRep();
     }
 
     FilmOfAnswer of(String concept) {
-        List<String> facets = archive.book().situations().facets().all().stream()
+        List<String> facets = book.situations().facets().all().stream()
                 .filter(facet ->
                         facet.kind() == Facet.Kind.CONCEPT && facet.values().contains(concept))
                 .map(Facet::name)
@@ -42,7 +49,7 @@ final class FilmOf {
                 Situation.any(facets.stream()
                         .map(facet -> Situation.has(facet, concept))
                         .toList()),
-                Situation.not(Situation.has("confidence", "low"))));
+                countable));
         return archive.watch(footage -> of(concept, facets, shows, footage));
     }
 
@@ -71,14 +78,14 @@ final class FilmOf {
 
     /** The last rep of each of those who have most. */
     private List<RepSight> examples(List<FilmOfAnswer.His> his, Situation shows, Footage footage) {
+        Map<String, Game> games = FilmRoutes.games(footage);
         List<RepSight> examples = new ArrayList<>();
         for (FilmOfAnswer.His one : his.subList(0, Math.min(EXAMPLES, his.size()))) {
             Tape tape = footage.tape(one.id()).orElseThrow();
             int last = tape.fitting(shows).length() - 1;
             IndexedRep rep = footage.reps(one.id()).get(last);
             String id = rep.reading().rep().game();
-            Game game = archive.store().game(id).orElse(new Game(id, id, Optional.empty(), "", ""));
-            examples.add(RepSight.of(rep.reading(), game, archive.book().taxonomy()));
+            examples.add(RepSight.of(rep.reading(), Objects.requireNonNull(games.get(id)), book.taxonomy()));
         }
         return examples;
     }

@@ -2,10 +2,11 @@ package rushlight.web.http;
 
 import io.javalin.http.Context;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import rushlight.archive.Archive;
 import rushlight.archive.LogSummary;
 import rushlight.film.Game;
@@ -75,8 +76,8 @@ final class FilmRoutes {
     private void prospect(Context ctx) {
         ofTape(
                 ctx,
-                (footage, tape, narrowing) ->
-                        ProspectAnswer.of(tape.prospect(), whole(tape), narrowing, profile(footage, tape, narrowing)));
+                (footage, tape, narrowing) -> ProspectAnswer.of(
+                        tape.prospect(), whole(footage, tape), narrowing, profile(footage, tape, narrowing)));
     }
 
     /** What the prospect of an address does, within the filter of the request. */
@@ -102,7 +103,7 @@ final class FilmRoutes {
         ofTape(ctx, (footage, tape, narrowing) -> {
             List<IndexedRep> kept = reps(footage, tape, narrowing(narrowing, tape));
             return new Evidences(archive.book().taxonomy())
-                    .of(finding, archive.book().assess(narrowing.of(tape)), kept, games(tape));
+                    .of(finding, archive.book().assess(narrowing.of(tape)), kept, games(footage));
         });
     }
 
@@ -187,13 +188,14 @@ final class FilmRoutes {
         return narrowing.kept(tape).stream().mapToObj(all::get).toList();
     }
 
-    private ProspectAnswer.Whole whole(Tape tape) {
-        Map<String, Game> games = games(tape);
+    private ProspectAnswer.Whole whole(Footage footage, Tape tape) {
+        Map<String, Game> games = games(footage);
         return new ProspectAnswer.Whole(
                 tape.size(),
                 tape.games().stream()
                         .map(g -> ProspectAnswer.Played.of(
-                                games.getOrDefault(g.id(), unknown(g)), g.reps().cardinality()))
+                                Objects.requireNonNull(games.get(g.id())),
+                                g.reps().cardinality()))
                         .toList(),
                 opponents(tape),
                 List.copyOf(tape.rows("over").keySet()),
@@ -204,16 +206,9 @@ final class FilmRoutes {
                         .toList());
     }
 
-    private Map<String, Game> games(Tape tape) {
-        Map<String, Game> games = new HashMap<>();
-        for (TapedGame game : tape.games()) {
-            games.put(game.id(), archive.store().game(game.id()).orElse(unknown(game)));
-        }
-        return games;
-    }
-
-    private static Game unknown(TapedGame game) {
-        return new Game(game.id(), game.name(), Optional.empty(), game.opponent(), "");
+    /** Every game of the film by its id. */
+    static Map<String, Game> games(Footage footage) {
+        return footage.games().stream().collect(Collectors.toMap(Game::id, game -> game, (first, same) -> first));
     }
 
     private static List<String> opponents(Tape tape) {

@@ -17,6 +17,7 @@ enum Act {
     AT_LEAST,
     OR_MORE,
     UNIT,
+    COUNT,
     TOP,
     ORDER,
     VERDICT,

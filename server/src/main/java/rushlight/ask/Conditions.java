@@ -147,6 +147,13 @@ final class Conditions {
                 .toList();
     }
 
+    /** The same, where all of them are what a claim about him is narrowed to. */
+    List<Condition> met(List<Condition> conditions) {
+        return conditions.stream()
+                .map(c -> c.isAct() && c.opening() ? opened(c).asCircumstance() : c)
+                .toList();
+    }
+
     /** A move that something else came off is the one he opened with. */
     Condition opened(Condition condition) {
         if (condition.situation() instanceof Situation.Has has && has.facet().equals(MOVE)) {

@@ -3,6 +3,7 @@ package rushlight.ask;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 
 /** What a question wants to see, and the words that say so. */
 final class Intent {
@@ -13,6 +14,9 @@ final class Intent {
      * @param by the words that decided; empty where nothing said so
      */
     record Decided(Find find, Optional<Part> by) {}
+
+    /** What is said of two named players is a comparison, where one of these would be wanted of one. */
+    private static final Set<Find> OF_TWO = Set.of(Find.REPS, Find.TECHNIQUES, Find.PROSPECTS);
 
     private final Parts parts;
     private final List<Condition> conditions;
@@ -33,17 +37,29 @@ final class Intent {
         if (better.isPresent() && (than.isPresent() || either)) {
             return new Decided(Find.COMPARE, better);
         }
+        Optional<Part> against = Contrast.of(parts, conditions).map(Contrast::by);
+        if (named == 1 && against.isPresent()) {
+            return new Decided(Find.COMPARE, against);
+        }
         Optional<Part> like = cue(Act.FIND, Find.SIMILAR);
         if (like.isPresent() && named > 0) {
             return new Decided(Find.SIMILAR, like);
         }
-        Optional<Part> strong =
+        Optional<Part> first =
                 parts.parts().stream().filter(part -> strong(part).isPresent()).findFirst();
+        Optional<Part> strong = first.filter(part -> !part.does(Act.RELATION) || part.does(Act.KIND))
+                .or(() -> cue(Act.FIND, Find.DRILLS).filter(part -> strong(part).isPresent()))
+                .or(() ->
+                        cue(Act.FIND, Find.COUNTERS).filter(part -> strong(part).isPresent()))
+                .or(() -> first);
         if (named > 1
-                && strong.flatMap(this::strong)
-                        .filter(f -> f != Find.REPS && f != Find.TECHNIQUES)
-                        .isEmpty()) {
+                && strong.flatMap(this::strong).filter(f -> !OF_TWO.contains(f)).isEmpty()) {
             return new Decided(Find.COMPARE, cue(Act.FIND, Find.COMPARE).or(() -> cue(Act.PERHAPS, Find.COMPARE)));
+        }
+        boolean faults = !conditions.isEmpty() && conditions.stream().allMatch(c -> c.role() == Chip.Role.FAULT);
+        if (faults
+                && strong.flatMap(this::strong).filter(f -> f == Find.COUNTERS).isPresent()) {
+            return new Decided(Find.DRILLS, strong);
         }
         return strong.map(part -> new Decided(strong(part).orElseThrow(), strong))
                 .orElseGet(this::unsaid);
@@ -61,7 +77,8 @@ final class Intent {
             return Optional.empty();
         }
         if (find.filter(f -> f != Find.COMPARE && f != Find.SIMILAR).isPresent()) {
-            return isUnit(part) ? Optional.empty() : find;
+            boolean ofNobody = find.get() == Find.FINDINGS && part.does(Act.PERHAPS) && named == 0;
+            return isUnit(part) || ofNobody ? Optional.empty() : find;
         }
         if (part.does(Act.WHO)) {
             return Optional.of(Find.PROSPECTS);
@@ -96,6 +113,15 @@ final class Intent {
             return new Decided(Find.FINDINGS, Optional.empty());
         }
         Optional<Find> weak = perhaps.flatMap(part -> part.value(Act.PERHAPS)).map(Intent::find);
+        boolean shown = conditions.stream()
+                .anyMatch(c ->
+                        c.role() == Chip.Role.FACED || (c.isAct() && !c.part().does(Act.PERHAPS)));
+        if (weak.filter(f -> f == Find.COUNTERS).isPresent() && shown) {
+            return new Decided(Find.COUNTERS, perhaps);
+        }
+        if (weak.filter(f -> f == Find.PROSPECTS).isPresent() && !conditions.isEmpty()) {
+            return new Decided(Find.PROSPECTS, perhaps);
+        }
         if (weak.filter(f -> f == Find.TECHNIQUES).isPresent()) {
             return new Decided(Find.TECHNIQUES, perhaps);
         }

@@ -52,7 +52,7 @@ final class Limits {
         return ids.isEmpty() ? Optional.empty() : Optional.of(ids);
     }
 
-    /** "At least 10 pulls", "10 or more". */
+    /** "At least 10 pulls", "10 or more", "three times", "twice". */
     private Optional<Filter.AtLeast> atLeast() {
         List<Part> all = parts.parts();
         for (int i = 0; i < all.size(); i++) {
@@ -63,8 +63,16 @@ final class Limits {
                 int more = before.map(Integer::parseInt).orElse(0);
                 return Optional.of(new Filter.AtLeast(counted(all, i + (after ? 2 : 1)), number + more));
             }
+            boolean times = i + 1 < all.size()
+                    && all.get(i + 1).value(Act.UNIT).filter("events"::equals).isPresent();
+            if (number > 0 && times && !isTop(all, i)) {
+                return Optional.of(new Filter.AtLeast(Filter.Counted.EVENTS, number));
+            }
         }
-        return Optional.empty();
+        return parts.doing(Act.COUNT).stream()
+                .map(part -> Integer.parseInt(part.value(Act.COUNT).orElseThrow()))
+                .findFirst()
+                .map(number -> new Filter.AtLeast(Filter.Counted.EVENTS, number));
     }
 
     private Filter.Counted counted(List<Part> all, int at) {

@@ -24,6 +24,9 @@ final class Pairs {
         List<Condition> events = said.stream().filter(Condition::event).toList();
         List<Condition> met =
                 new ArrayList<>(said.stream().filter(c -> !c.event()).toList());
+        if (met.stream().anyMatch(c -> c.role() == Chip.Role.PLAY)) {
+            met.removeIf(Pairs::isPhase);
+        }
         boolean both = events.stream().anyMatch(Condition::isOutcome)
                 && events.stream().anyMatch(c -> c.isAct() && !c.denied());
         if (both) {
@@ -51,7 +54,10 @@ final class Pairs {
         meaning.addAll(events);
         boolean told = met.stream().anyMatch(this::tellsKind) || (met.isEmpty() && !opportunity.isEmpty());
         if (!told) {
-            kind(meaning).or(() -> subject).ifPresent(opportunity::add);
+            kind(meaning)
+                    .or(() -> subject)
+                    .or(() -> met.stream().anyMatch(Pairs::leavesOpen) ? Optional.of(any()) : Optional.empty())
+                    .ifPresent(opportunity::add);
         }
         if (opportunity.isEmpty()) {
             opportunity.add(any());
@@ -85,10 +91,20 @@ final class Pairs {
 
     /** Whether it is clear from what he met whether he rushed or played the run. */
     private boolean tellsKind(Condition condition) {
-        boolean phase = condition.situation() instanceof Situation.Has has
-                && has.facet().equals(PHASE);
+        boolean phase = isPhase(condition);
         boolean play = condition.role() == Chip.Role.PLAY || condition.role() == Chip.Role.DUTY;
         return phase || play || condition.kind().isPresent() || isClass(condition);
+    }
+
+    /** When and where it was says nothing of whether he rushed. */
+    private static boolean leavesOpen(Condition condition) {
+        return condition.role() == Chip.Role.CONTEXT
+                || condition.role() == Chip.Role.SIDE
+                || condition.role() == Chip.Role.ALIGNMENT;
+    }
+
+    private static boolean isPhase(Condition condition) {
+        return condition.situation() instanceof Situation.Has has && has.facet().equals(PHASE);
     }
 
     private static boolean isClass(Condition condition) {

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.regex.Pattern;
 import rushlight.knowledge.Taxonomy;
 import rushlight.words.Label;
@@ -26,12 +27,15 @@ final class QuestionWords {
 
     private final Tokenizer tokenizer = Tokenizer.ofBook();
     private final Matcher<Sense> words;
+    private final Predicate<String> other;
     private final Map<String, String> firstPattern = new HashMap<>();
     private final Map<String, String> spots = new HashMap<>();
     private final Set<String> common = new HashSet<>();
     private volatile Named latest;
 
-    QuestionWords(Taxonomy taxonomy) {
+    /** By the labels of a book; {@code other} tells the terms for men who are asked about but never for. */
+    QuestionWords(Taxonomy taxonomy, Predicate<String> other) {
+        this.other = other;
         var builder = new Matcher.Builder<Sense>(tokenizer).withBookWords();
         for (List<String> row :
                 Lexicon.named("questions", "pattern", "act", "value").rows()) {
@@ -40,15 +44,13 @@ final class QuestionWords {
                 spots.put(row.get(0), row.get(2));
                 continue;
             }
-            builder.add(
-                    row.get(0),
-                    act == Act.MEANS
-                            ? new Sense.Term(new Label(row.get(2), Label.Kind.PREFERRED))
-                            : new Sense.Cue(act, row.get(2)));
-            if (act == Act.MEANS) {
-                builder.add(row.get(0), new Sense.Cue(act, row.get(2)));
+            for (String phrasing : Phrasings.of(row.get(0))) {
+                if (act == Act.MEANS) {
+                    builder.add(phrasing, new Sense.Term(new Label(row.get(2), Label.Kind.PREFERRED)));
+                }
+                builder.add(phrasing, new Sense.Cue(act, row.get(2)));
+                firstPattern.putIfAbsent(row.get(1) + " " + row.get(2), phrasing);
             }
-            firstPattern.putIfAbsent(row.get(1) + " " + row.get(2), row.get(0));
         }
         taxonomy.concepts()
                 .forEach(concept -> Label.each(concept, (text, label) -> builder.add(text, new Sense.Term(label))));
@@ -96,7 +98,7 @@ final class QuestionWords {
             }
         }
         return bySpan.values().stream()
-                .map(match -> match.with(decided(match, question)))
+                .map(match -> match.with(Meanings.decided(match, question)))
                 .toList();
     }
 
@@ -117,36 +119,6 @@ final class QuestionWords {
                 .toList();
     }
 
-    /** A name written like one is a name; else what the words do comes before what they may name. */
-    private static List<Sense> decided(Match<Sense> match, String question) {
-        List<Sense> values = match.values();
-        List<Sense> names = values.stream().filter(Sense.Name.class::isInstance).toList();
-        boolean means = values.stream().anyMatch(s -> s instanceof Sense.Cue cue && cue.act() == Act.MEANS);
-        List<Sense> cues = values.stream()
-                .filter(s -> s instanceof Sense.Cue cue && cue.act() != Act.MEANS)
-                .toList();
-        boolean capital = Character.isUpperCase(question.codePointAt(match.from()));
-        if (!names.isEmpty() && (names.size() == values.size() || capital)) {
-            return names;
-        }
-        if (means) {
-            String slug = values.stream()
-                    .filter(s -> s instanceof Sense.Cue cue && cue.act() == Act.MEANS)
-                    .map(s -> ((Sense.Cue) s).value())
-                    .findFirst()
-                    .orElseThrow();
-            return values.stream()
-                    .filter(s ->
-                            s instanceof Sense.Term term && term.label().slug().equals(slug))
-                    .limit(1)
-                    .toList();
-        }
-        boolean grammarAlone = cues.stream().allMatch(s -> ((Sense.Cue) s).act() == Act.GRAMMAR);
-        List<Sense> others =
-                values.stream().filter(s -> !(s instanceof Sense.Cue)).toList();
-        return cues.isEmpty() ? others : grammarAlone && match.length() > 1 && !others.isEmpty() ? others : cues;
-    }
-
     private Parts assembled(
             String question,
             List<Token> tokens,
@@ -157,20 +129,23 @@ final class QuestionWords {
         List<Asked.Unread> unread = new ArrayList<>();
         Map<Integer, Match<Sense>> starts = new HashMap<>();
         chosen.forEach(match -> starts.put(match.first(), match));
+        Optional<Match<Sense>> before = Optional.empty();
         int at = 0;
         while (at < tokens.size()) {
             Match<Sense> match = starts.get(at);
             Token token = tokens.get(at);
             if (match != null) {
+                boolean relative = before.isPresent() && isRelative(before.get(), match);
                 parts.add(new Part(
                         question.substring(match.from(), match.to()),
                         match.from(),
                         match.to(),
                         at,
                         match.guessed(),
-                        match.values(),
-                        within(match, all),
+                        relative ? List.of(new Sense.Cue(Act.GRAMMAR, "")) : match.values(),
+                        relative ? List.of() : within(match, all),
                         -1));
+                before = Optional.of(match);
                 at = match.end();
                 continue;
             }
@@ -185,6 +160,20 @@ final class QuestionWords {
             at++;
         }
         return new Parts(question, parts, unread.stream().distinct().toList(), quoted);
+    }
+
+    /** "A tackle who sits": behind the term for such a man, with nothing in between, the word leads back to it and asks for nobody. */
+    private boolean isRelative(Match<Sense> before, Match<Sense> match) {
+        boolean asks = match.length() == 1
+                && match.values().stream()
+                        .anyMatch(s -> s instanceof Sense.Cue cue
+                                && cue.act() == Act.WHO
+                                && cue.value().isEmpty());
+        return asks
+                && before.end() == match.first()
+                && before.values().stream()
+                        .anyMatch(s -> s instanceof Sense.Term term
+                                && other.test(term.label().slug()));
     }
 
     /** "From a 9" is a spot on the front. */

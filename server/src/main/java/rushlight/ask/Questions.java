@@ -30,8 +30,12 @@ public final class Questions {
 
     private Questions(Taxonomy taxonomy, Situations situations, FindingBook findings) {
         this.taxonomy = taxonomy;
-        this.words = new QuestionWords(taxonomy);
         this.places = new Places(taxonomy, situations.facets());
+        this.words = new QuestionWords(
+                taxonomy,
+                slug -> places.of(slug)
+                        .filter(place -> place.role() == Chip.Role.BLOCKER)
+                        .isPresent());
         this.conditions = new Conditions(taxonomy, places);
         this.claims = new Claims(taxonomy, findings, situations.facets());
         this.pairs = new Pairs(places, conditions, claims);
@@ -58,6 +62,9 @@ public final class Questions {
         if (OF_REPS.contains(decided.find())) {
             pair = reps(decided.find(), parts, found, limits, filters, used);
         } else {
+            if (decided.find() != Find.FINDINGS) {
+                filters.removeIf(Filter.Order.class::isInstance);
+            }
             filters.addAll(topics.of(decided.find(), parts));
             parts.parts().stream().filter(p -> isTold(decided.find(), p)).forEach(used::add);
         }
@@ -77,14 +84,14 @@ public final class Questions {
         Optional<Part> finding = find == Find.REPS ? Optional.empty() : findingPart(parts, found);
         List<Condition> kept = new ArrayList<>(found);
         finding.ifPresent(part -> kept.removeIf(c -> c.part().equals(part)));
-        sides(parts, kept).ifPresent(sides -> {
+        sides(find, parts, kept).ifPresent(sides -> {
             filters.add(sides);
             kept.removeIf(c -> c.said().equals(sides.first()) || c.said().equals(sides.second()));
         });
         found.forEach(c -> used.add(c.part()));
         finding.ifPresent(used::add);
         boolean sure = parts.has(Act.VERDICT);
-        Optional<Claims.Claim> claim = finding.map(part -> new Claims.Claim(findingOf(part), kept))
+        Optional<Claims.Claim> claim = finding.map(part -> new Claims.Claim(findingOf(part), conditions.met(kept)))
                 .or(() -> find == Find.PROSPECTS && (sure || kept.stream().anyMatch(Condition::denied))
                         ? claims.of(conditions.afterOpening(kept))
                         : Optional.empty());
@@ -103,7 +110,9 @@ public final class Questions {
             filters.replaceAll(
                     filter -> filter instanceof Filter.Order ? new Filter.Order(Filter.Direction.LEAST) : filter);
         }
-        return pairs.of(find, kept, limits.quality(), subject);
+        boolean contrasted = filters.stream().anyMatch(Filter.Sides.class::isInstance);
+        Optional<String> quality = limits.quality().or(() -> contrasted ? Optional.of("won") : Optional.empty());
+        return pairs.of(find, kept, quality, subject);
     }
 
     private static SituationPair narrowed(SituationPair pair, List<Condition> rest) {
@@ -117,7 +126,7 @@ public final class Questions {
         return parts.parts().stream()
                 .filter(part -> !findingOf(part).isEmpty())
                 .filter(part -> found.stream().allMatch(c -> c.part().equals(part))
-                        || found.stream().noneMatch(c -> c.part().equals(part) || c.event()))
+                        || found.stream().noneMatch(c -> c.part().equals(part) || (c.event() && !c.opening())))
                 .findFirst();
     }
 
@@ -130,21 +139,24 @@ public final class Questions {
     }
 
     /** "Better against these than against those". */
-    private Optional<Filter.Sides> sides(Parts parts, List<Condition> found) {
+    private Optional<Filter.Sides> sides(Find find, Parts parts, List<Condition> found) {
         Optional<Part> than = parts.doing(Act.THAN).stream()
                 .findFirst()
                 .or(() -> parts.doing(Act.OR).stream().findFirst());
         if (than.isEmpty() || !parts.has(Act.BETTER)) {
-            return Optional.empty();
+            return find == Find.COMPARE
+                    ? Contrast.of(parts, found).map(contrast -> sides(contrast.first(), contrast.second()))
+                    : Optional.empty();
         }
         Optional<Condition> first =
                 found.stream().filter(c -> c.part().from() < than.get().from()).reduce((a, b) -> b);
         Optional<Condition> second =
                 found.stream().filter(c -> c.part().from() > than.get().from()).findFirst();
-        return first.isEmpty() || second.isEmpty()
-                ? Optional.empty()
-                : Optional.of(new Filter.Sides(
-                        first.get().said(), name(first.get()), second.get().said(), name(second.get())));
+        return first.isEmpty() || second.isEmpty() ? Optional.empty() : Optional.of(sides(first.get(), second.get()));
+    }
+
+    private Filter.Sides sides(Condition first, Condition second) {
+        return new Filter.Sides(first.said(), name(first), second.said(), name(second));
     }
 
     private String name(Condition condition) {
@@ -183,7 +195,13 @@ public final class Questions {
                 && (list.get(i - 1).does(Act.AT_LEAST)
                         || list.get(i - 1).does(Act.TOP)
                         || list.get(i - 1).does(Act.ORDER));
-        boolean after = i + 1 < list.size() && (list.get(i + 1).does(Act.OR_MORE) || Limits.isListed(list.get(i + 1)));
+        boolean after = i + 1 < list.size()
+                && (list.get(i + 1).does(Act.OR_MORE)
+                        || list.get(i + 1)
+                                .value(Act.UNIT)
+                                .filter("events"::equals)
+                                .isPresent()
+                        || Limits.isListed(list.get(i + 1)));
         return before || after;
     }
 }

@@ -46,7 +46,7 @@ final class Topics {
                 shown.add(slug);
             } else if (role == Chip.Role.ALIGNMENT) {
                 from.add(slug);
-            } else if (!slug.isEmpty() && !STAGE.contains(role)) {
+            } else if (!slug.isEmpty() && !STAGE.contains(role) && !part.does(Act.PERHAPS)) {
                 moves.add(slug);
             }
         }

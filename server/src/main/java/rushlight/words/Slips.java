@@ -18,6 +18,9 @@ final class Slips {
     /** So many words of one text are looked up; a text with more has other trouble than slips. */
     static final int MOST = 24;
 
+    /** Words up to this length keep their first letter: a slip there makes another word. */
+    private static final int KEEPS_FIRST = 4;
+
     private static final int LONG = 8;
     private static final int SHORTEST = 3;
     private static final DamerauLevenshteinDistance DISTANCE = new DamerauLevenshteinDistance(2);
@@ -58,8 +61,9 @@ final class Slips {
                     continue;
                 }
                 int distance = DISTANCE.apply(word, known);
-                if (distance >= 0 && distance <= most) {
-                    found.add(new Near(distance, known.charAt(0) == word.charAt(0), known));
+                boolean sameFirst = known.charAt(0) == word.charAt(0);
+                if (distance >= 0 && distance <= most && (sameFirst || word.length() > KEEPS_FIRST)) {
+                    found.add(new Near(distance, sameFirst, known));
                 }
             }
         }

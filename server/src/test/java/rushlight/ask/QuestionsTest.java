@@ -10,6 +10,8 @@ import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestReporter;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import rushlight.findings.FindingBook;
 import rushlight.knowledge.Ontology;
 import rushlight.knowledge.Taxonomy;
@@ -47,6 +49,8 @@ class QuestionsTest {
             Map.of(
                     "sable-point-at-stonefen",
                     "Sable Point at Stonefen",
+                    "calder-mill-at-harrow-vale",
+                    "Calder Mill at Harrow Vale",
                     "stonefen-v-calder-mill",
                     "Stonefen v Calder Mill"),
             Set.of("Lark Hollow", "Harrow Vale", "Calder Mill", "Gannet Rock", "Sable Point", "Brackwater", "Stonefen"),
@@ -79,14 +83,16 @@ class QuestionsTest {
                 .isGreaterThanOrEqualTo(0.95);
     }
 
-    @Test
-    void of_the_second_set_by_another_hand_no_fewer_are_read_right_than_at_first(TestReporter report) {
-        int all = Judged.all("questions-second.tsv", FINDINGS).size();
-        List<String> misses = misses("questions-second.tsv");
-        report.publishEntry("second set read right", (all - misses.size()) + " of " + all);
+    /** Sets by other hands, scored once each (10 of 20 and 14 of 40) before what they missed was mended by its causes. */
+    @ParameterizedTest
+    @CsvSource({"questions-second.tsv, 17", "questions-third.tsv, 38"})
+    void of_the_sets_by_other_hands_what_was_mended_stays_mended(String file, int least, TestReporter report) {
+        int all = Judged.all(file, FINDINGS).size();
+        List<String> misses = misses(file);
+        report.publishEntry(file + " read right", (all - misses.size()) + " of " + all);
         assertThat(all - misses.size())
                 .as("not read right: %n%s", String.join("\n", misses))
-                .isGreaterThanOrEqualTo(10);
+                .isGreaterThanOrEqualTo(least);
     }
 
     @Test

@@ -2,6 +2,7 @@ package rushlight.situation;
 
 import java.util.List;
 import java.util.OptionalInt;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.apache.jena.graph.Graph;
 import org.apache.jena.graph.Node;
@@ -15,16 +16,18 @@ public final class Situations {
     private final Graph book;
     private final Taxonomy taxonomy;
     private final Facets facets;
+    private final FacetPhrases phrases;
 
-    private Situations(Graph book, Taxonomy taxonomy, Facets facets) {
-        this.book = book;
+    private Situations(Ontology ontology, Taxonomy taxonomy, Facets facets) {
+        this.book = ontology.graph();
         this.taxonomy = taxonomy;
         this.facets = facets;
+        this.phrases = new FacetPhrases(ontology);
     }
 
     /** By this book. */
     public static Situations of(Ontology ontology, Taxonomy taxonomy) {
-        return new Situations(ontology.graph(), taxonomy, Facets.of(ontology, taxonomy));
+        return new Situations(ontology, taxonomy, Facets.of(ontology, taxonomy));
     }
 
     /** What a situation may ask about. */
@@ -83,21 +86,14 @@ public final class Situations {
         if (situation instanceof Situation.Not not) {
             return denied(not.inner());
         }
-        return condition(situation, " is ");
+        return condition(situation, false);
     }
 
     private String denied(Situation inner) {
-        if (inner instanceof Situation.AnyOf any) {
-            return words(any.facet()) + " is none of " + labels(any, ", ");
-        }
-        if (inner instanceof Situation.Has || inner instanceof Situation.Between) {
-            return condition(inner, " is not ");
-        }
-        return "not " + phrase(inner, true);
-    }
-
-    private String labels(Situation.AnyOf any, String between) {
-        return any.values().stream().map(taxonomy::shown).collect(Collectors.joining(between));
+        boolean leaf = inner instanceof Situation.Has
+                || inner instanceof Situation.AnyOf
+                || inner instanceof Situation.Between;
+        return leaf ? condition(inner, true) : "it was not so that " + phrase(inner, true);
     }
 
     private String joined(List<Situation> parts, String word, boolean inside) {
@@ -105,15 +101,16 @@ public final class Situations {
         return inside ? "(" + text + ")" : text;
     }
 
-    private String condition(Situation leaf, String verb) {
+    private String condition(Situation leaf, boolean denied) {
         if (leaf instanceof Situation.Has has) {
-            return words(has.facet()) + verb + taxonomy.shown(has.value());
+            return phrases.said(has.facet(), List.of(has.value()), denied, taxonomy::shown);
         }
         if (leaf instanceof Situation.AnyOf any) {
-            return words(any.facet()) + verb + labels(any, " or ");
+            return phrases.said(any.facet(), any.values(), denied, taxonomy::shown);
         }
         Situation.Between between = (Situation.Between) leaf;
-        return words(between.facet()) + verb + range(between.least(), between.most());
+        return phrases.said(
+                between.facet(), List.of(range(between.least(), between.most())), denied, Function.identity());
     }
 
     private static String range(OptionalInt least, OptionalInt most) {
@@ -124,9 +121,5 @@ public final class Situations {
             return "at least " + least.orElseThrow();
         }
         return least.equals(most) ? Integer.toString(least.getAsInt()) : least.getAsInt() + " to " + most.getAsInt();
-    }
-
-    private String words(String facet) {
-        return facets.named(facet).map(Facet::words).orElse(facet);
     }
 }

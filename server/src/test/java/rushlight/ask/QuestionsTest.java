@@ -149,8 +149,9 @@ class QuestionsTest {
         assertThat(QUESTIONS
                         .read("top five who wrong-arm kick-outs with at least 10 pulls", PEOPLE)
                         .text())
-                .isEqualTo("Players: fit is wrong-arm, of the reps where block is kick-out block and block is pulling"
-                        + " lineman; at least 10 chances; the first 5.");
+                .isEqualTo(
+                        "Players: he answered with wrong-arm, of the reps where he met the kick-out block and he met the"
+                                + " pulling lineman; at least 10 chances; the first 5.");
     }
 
     private static Chip chip(Asked asked, String concept) {

@@ -195,11 +195,11 @@ class SituationTest {
 
         Taxonomy book = Taxonomy.of(BOOK);
         assertThat(SITUATIONS.phrase(situation))
-                .isEqualTo("second move time is yes and rep class is none of " + book.label("opp-inside-open") + ", "
-                        + book.label("opp-kick-out") + " and (down is 3 to 4 or move is "
-                        + book.label("bull-rush") + ")");
+                .isEqualTo("there was time for a second move and the rep does not count as \u201C"
+                        + book.label("opp-inside-open") + "\u201D or \u201C" + book.label("opp-kick-out")
+                        + "\u201D and (the down was 3 to 4 or he used the " + book.label("bull-rush") + ")");
         assertThat(SITUATIONS.phrase(Situation.not(Situation.has("phase", "run"))))
-                .isEqualTo("phase is not run");
+                .isEqualTo("he did not play the run");
     }
 
     private static RepFacts rep(Map<String, Set<String>> closed, Map<String, Integer> numbers) {

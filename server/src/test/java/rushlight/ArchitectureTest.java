@@ -35,13 +35,14 @@ class ArchitectureTest {
         only(table, "handbook", "words", "knowledge");
         only(table, "report", "handbook", "figure", "knowledge");
         only(table, "film", "words", "knowledge");
+        only(table, "notes", "words", "film", "knowledge");
         only(table, "situation", "film", "knowledge");
         only(table, "store", "film", "knowledge");
         only(table, "rules", "film", "knowledge");
         only(table, "index", "situation", "words", "film", "knowledge");
         only(table, "findings", "index", "rules", "evidence", "situation", "film", "knowledge");
         only(table, "ask", "findings", "index", "evidence", "situation", "words", "film", "knowledge");
-        withAllOf(table, "archive", "ask", "findings", "store", "handbook");
+        withAllOf(table, "archive", "ask", "notes", "findings", "store", "handbook");
         withAllOf(table, "web", "archive", "report");
         withAllOf(table, "cli", "web");
         return Map.copyOf(table);

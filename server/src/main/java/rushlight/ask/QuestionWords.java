@@ -15,6 +15,7 @@ import rushlight.words.Label;
 import rushlight.words.Lexicon;
 import rushlight.words.Match;
 import rushlight.words.Matcher;
+import rushlight.words.Phrasings;
 import rushlight.words.Token;
 import rushlight.words.Tokenizer;
 

@@ -32,6 +32,7 @@ import picocli.CommandLine.Spec;
         subcommands = {
             DemoCommand.class,
             ImportCommand.class,
+            NotesCommand.class,
             AssessCommand.class,
             AskCommand.class,
             CountersCommand.class,
@@ -54,7 +55,7 @@ final class RushlightCommand implements Runnable {
     public void run() {
         throw new CommandLine.ParameterException(
                 spec.commandLine(),
-                "Say what to do: demo, import, assess, ask, counters, technique, answers, teach, check, export or"
+                "Say what to do: demo, import, notes, assess, ask, counters, technique, answers, teach, check, export or"
                         + " serve.");
     }
 }

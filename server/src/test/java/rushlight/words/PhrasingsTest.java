@@ -1,4 +1,4 @@
-package rushlight.ask;
+package rushlight.words;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;

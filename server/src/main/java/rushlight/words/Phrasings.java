@@ -1,10 +1,10 @@
-package rushlight.ask;
+package rushlight.words;
 
 import java.util.ArrayList;
 import java.util.List;
 
 /** The ways to say a pattern of a word list: {@code (can|should) he (now|) do} stands for four. */
-final class Phrasings {
+public final class Phrasings {
     private Phrasings() {}
 
     /**
@@ -12,7 +12,7 @@ final class Phrasings {
      *
      * @throws IllegalArgumentException where a bracket is not closed
      */
-    static List<String> of(String pattern) {
+    public static List<String> of(String pattern) {
         int open = pattern.indexOf('(');
         if (open < 0) {
             return List.of(pattern.strip().replaceAll(" +", " "));

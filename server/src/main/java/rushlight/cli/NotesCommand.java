@@ -1,0 +1,165 @@
+package rushlight.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import rushlight.archive.Book;
+import rushlight.film.csv.RowsWriter;
+import rushlight.notes.Narration;
+import rushlight.notes.Narrations;
+import rushlight.notes.NoteReader;
+import rushlight.notes.Notes;
+import rushlight.notes.ProposedLog;
+import rushlight.web.Json;
+import rushlight.web.NotesAnswer;
+
+/** Reads spoken or typed notes, and proposes the reps they speak of. */
+@Command(
+        name = "notes",
+        mixinStandardHelpOptions = true,
+        description = {
+            "Reads notes with times (WebVTT, SubRip, or lines such as \"[1:02] wide 9, dips\") and proposes reps.",
+            "",
+            "Nothing is kept: look at the reps, or write them as a film log to edit and to import.",
+            ""
+        },
+        footer = {
+            "",
+            "Examples:",
+            "  rushlight notes friday.vtt --prospect \"Jory Penwick\"",
+            "  rushlight notes friday.vtt --prospect \"Jory Penwick\" --game \"Stonefen v Calder Mill\" --format csv"
+        })
+final class NotesCommand implements Callable<Integer> {
+    /** What the command writes. */
+    enum Shape {
+        TEXT,
+        CSV,
+        JSON
+    }
+
+    private static final long LARGEST = 64L << 20;
+
+    @Mixin
+    private DataFolder data = new DataFolder();
+
+    @Parameters(paramLabel = "FILE", arity = "1..*", description = "files of notes")
+    private List<Path> files = List.of();
+
+    @Option(
+            names = "--prospect",
+            paramLabel = "NAME",
+            defaultValue = "",
+            description = "the player the notes are about")
+    private String prospect = "";
+
+    @Option(names = "--game", paramLabel = "NAME", defaultValue = "", description = "the game, for --format csv")
+    private String game = "";
+
+    @Option(names = "--video", paramLabel = "FILE", defaultValue = "", description = "the film the times belong to")
+    private String video = "";
+
+    @Option(names = "--evaluator", paramLabel = "NAME", defaultValue = "", description = "who speaks")
+    private String evaluator = "";
+
+    @Option(
+            names = "--format",
+            paramLabel = "text|csv|json",
+            defaultValue = "text",
+            description = "for people, as a film log to edit, or for programs")
+    private Shape shape = Shape.TEXT;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() {
+        PrintWriter err = spec.commandLine().getErr();
+        if (shape == Shape.CSV && (prospect.isBlank() || game.isBlank())) {
+            err.println("A film log names the player and the game: add --prospect NAME and --game NAME.");
+            return 2;
+        }
+        Book book = data.book();
+        NoteReader reader = NoteReader.of(book.taxonomy());
+        List<Notes> all = new ArrayList<>();
+        boolean whole = true;
+        for (Path file : files) {
+            byte[] bytes = bytes(file, err);
+            whole &= bytes.length > 0;
+            if (bytes.length > 0) {
+                Narration narration = Narrations.read(file.getFileName().toString(), bytes);
+                Notes notes = reader.read(narration, prospect);
+                notes.diagnostics()
+                        .forEach(d -> err.println(file.getFileName() + ", line " + d.line() + ": " + d.message()));
+                whole &= !narration.cues().isEmpty();
+                all.add(notes);
+            }
+        }
+        print(book, all);
+        return whole ? 0 : 1;
+    }
+
+    private static byte[] bytes(Path file, PrintWriter err) {
+        try {
+            if (Files.isDirectory(file)) {
+                err.println(file + " is a folder; name the files of notes in it.");
+            } else if (Files.size(file) > LARGEST) {
+                err.println(file + " is larger than 64 MB; notes of a whole season are smaller. Cut it into games.");
+            } else {
+                byte[] bytes = Files.readAllBytes(file);
+                if (bytes.length == 0) {
+                    err.println(file + " is empty.");
+                }
+                return bytes;
+            }
+        } catch (NoSuchFileException e) {
+            err.println("There is no file " + file + ".");
+        } catch (IOException e) {
+            err.println(file + " cannot be read: " + e.getMessage());
+        }
+        return new byte[0];
+    }
+
+    private void print(Book book, List<Notes> all) {
+        PrintWriter out = spec.commandLine().getOut();
+        if (shape == Shape.JSON) {
+            out.print(Json.text(all.stream().map(NotesAnswer::of).toList()));
+        } else if (shape == Shape.TEXT) {
+            all.forEach(notes -> out.print(new NotesText(book.taxonomy()).of(notes)));
+        } else {
+            ProposedLog log = ProposedLog.of(book.taxonomy());
+            var heading = new ProposedLog.Heading(prospect, game, video, evaluator);
+            try {
+                RowsWriter.write(
+                        ProposedLog.HEADER,
+                        all.stream()
+                                .flatMap(notes -> log.rows(notes, heading).stream())
+                                .toList(),
+                        out);
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
+            long open = all.stream()
+                    .flatMap(notes -> notes.reps().stream())
+                    .filter(rep -> rep.phase().isEmpty())
+                    .count();
+            if (open > 0) {
+                spec.commandLine()
+                        .getErr()
+                        .println(Numbers.of(open, "rep") + " without a phase: nothing said whether he rushed or played"
+                                + " the run. Fill the column before you import.");
+            }
+        }
+    }
+}

@@ -1,0 +1,183 @@
+package rushlight.notes;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.TreeMap;
+import rushlight.words.Token;
+
+/** Puts what was said together into reps and statements; what says the same again is set aside. */
+final class Assembly {
+    private static final Set<String> AGAIN = Set.of("again", "another", "second", "third", "twice");
+    private static final Set<String> DEFINITE = Set.of("the", "that", "this");
+
+    /** Why what says the same again is left out. */
+    static final String SAID_AGAIN = "says the same again";
+
+    private record Placed(int clause, Hit hit, Mention mention) {}
+
+    private final Narration narration;
+    private final List<Token> tokens;
+    private final List<Clause> clauses;
+    private final List<Segmenter.Part> parts;
+    private final List<Hidden> hidden;
+    private final Map<Integer, List<Placed>> byRep = new TreeMap<>();
+    private final List<Placed> statements = new ArrayList<>();
+
+    Assembly(
+            Narration narration,
+            List<Token> tokens,
+            List<Clause> clauses,
+            List<Segmenter.Part> parts,
+            List<Hidden> hidden) {
+        this.narration = narration;
+        this.tokens = tokens;
+        this.clauses = clauses;
+        this.parts = parts;
+        this.hidden = hidden;
+    }
+
+    void add(int clause, Hit hit, Mention mention) {
+        Segmenter.Part part = parts.get(clause);
+        Mention said = new Mention(
+                mention.concept(),
+                mention.assertion(),
+                mention.actor(),
+                mention.side(),
+                mention.hand(),
+                0,
+                mention.opinion(),
+                narration.text().substring(hit.from(), hit.to()),
+                hit.from(),
+                hit.to(),
+                mention.band(),
+                mention.because());
+        Placed placed = new Placed(clause, hit, said);
+        if (part.kind() == Segment.Kind.CHATTER) {
+            hide(said, "said of no rep");
+            return;
+        }
+        List<Placed> before = part.kind() == Segment.Kind.SUMMARY
+                ? statements
+                : byRep.computeIfAbsent(part.rep(), r -> new ArrayList<>());
+        if (before.stream().anyMatch(other -> isSame(other, placed))) {
+            hide(said, SAID_AGAIN);
+        } else {
+            before.add(placed);
+        }
+    }
+
+    private boolean isSame(Placed before, Placed now) {
+        Mention a = before.mention();
+        Mention b = now.mention();
+        if (!a.concept().equals(b.concept()) || a.actor() != b.actor() || a.assertion() != b.assertion()) {
+            return false;
+        }
+        boolean repeated = has(now, AGAIN);
+        boolean replay = parts.get(now.clause()).kind() == Segment.Kind.REPLAY;
+        boolean told = now.hit().first() > 0
+                && DEFINITE.contains(tokens.get(now.hit().first() - 1).key());
+        return replay || (!repeated && (told || !now.hit().kind().step() || before.clause() == now.clause()));
+    }
+
+    private boolean has(Placed placed, Set<String> words) {
+        Clause clause = clauses.get(placed.clause());
+        return tokens.subList(clause.first(), clause.end()).stream().anyMatch(token -> words.contains(token.key()));
+    }
+
+    private void hide(Mention said, String why) {
+        hidden.add(new Hidden(said.concept(), said.text(), said.from(), said.to(), why));
+    }
+
+    Notes notes() {
+        List<Segment> segments = segments();
+        Map<Integer, List<Segment>> stretches = new HashMap<>();
+        segments.stream()
+                .filter(segment -> segment.rep() > 0)
+                .forEach(segment -> stretches
+                        .computeIfAbsent(segment.rep(), r -> new ArrayList<>())
+                        .add(segment));
+        List<ProposedRep> reps = new ArrayList<>();
+        new TreeMap<>(stretches).forEach((ordinal, own) -> reps.add(rep(ordinal, own)));
+        hidden.sort((a, b) -> Integer.compare(a.from(), b.from()));
+        return new Notes(
+                narration.source(),
+                narration.diagnostics(),
+                segments,
+                reps,
+                statements.stream().map(Placed::mention).toList(),
+                hidden);
+    }
+
+    private List<Segment> segments() {
+        List<Segment> found = new ArrayList<>();
+        for (int i = 0; i < clauses.size(); i++) {
+            Segmenter.Part part = parts.get(i);
+            int from = tokens.get(clauses.get(i).first()).from();
+            int to = tokens.get(clauses.get(i).end() - 1).to();
+            int last = found.size() - 1;
+            if (last >= 0
+                    && found.get(last).kind() == part.kind()
+                    && found.get(last).rep() == part.rep()) {
+                found.set(
+                        last,
+                        new Segment(part.kind(), part.rep(), found.get(last).from(), to));
+            } else {
+                found.add(new Segment(part.kind(), part.rep(), from, to));
+            }
+        }
+        return found;
+    }
+
+    private ProposedRep rep(int ordinal, List<Segment> own) {
+        List<Segment> told =
+                own.stream().filter(s -> s.kind() == Segment.Kind.REP).toList();
+        List<Mention> tags = new ArrayList<>();
+        Map<String, Integer> phases = new TreeMap<>();
+        int order = 0;
+        for (Placed placed : byRep.getOrDefault(ordinal, List.of())) {
+            Mention said = placed.mention();
+            boolean step = placed.hit().kind().step()
+                    && said.assertion() == Assertion.PERFORMED
+                    && said.actor() == Actor.PROSPECT;
+            order += step ? 1 : 0;
+            tags.add(step ? said.inOrder(order) : said);
+            String phase = placed.hit().kind().phase();
+            if (!phase.isEmpty() && said.actor() != Actor.OTHER) {
+                phases.merge(phase, said.assertion() == Assertion.PERFORMED ? 2 : 1, Integer::sum);
+            }
+        }
+        Optional<String> phase =
+                phases.entrySet().stream().max(Map.Entry.comparingByValue()).map(Map.Entry::getKey);
+        Segment first = told.isEmpty() ? own.get(0) : told.get(0);
+        Segment last = told.isEmpty() ? own.get(0) : told.get(told.size() - 1);
+        return new ProposedRep(
+                ordinal,
+                phase,
+                cueAt(first.from()).map(Cue::start).orElse(OptionalDouble.empty()),
+                cueAt(last.to() - 1).map(Cue::end).orElse(OptionalDouble.empty()),
+                first.from(),
+                last.to(),
+                own.stream().filter(s -> s.kind() == Segment.Kind.REPLAY).toList(),
+                tags);
+    }
+
+    private Optional<Cue> cueAt(int offset) {
+        List<Cue> cues = narration.cues();
+        int low = 0;
+        int high = cues.size() - 1;
+        while (low < high) {
+            int middle = (low + high + 1) >>> 1;
+            if (cues.get(middle).from() <= offset) {
+                low = middle;
+            } else {
+                high = middle - 1;
+            }
+        }
+        return cues.isEmpty() ? Optional.empty() : Optional.of(cues.get(low));
+    }
+}

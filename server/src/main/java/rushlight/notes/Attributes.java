@@ -1,0 +1,178 @@
+package rushlight.notes;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import rushlight.words.Token;
+
+/** Says of a term in its clause how it was meant, who did it, where and how well. */
+final class Attributes {
+    private static final int REACH = 8;
+    private static final int REACH_SPOKEN = 6;
+    private static final int BACK = 5;
+    private static final int SIDE_AFTER = 3;
+    private static final int SIDE_BEFORE = 2;
+    private static final int OPINION_NEAR = 3;
+    private static final int STEPS_TO = 5;
+    private static final int RESULT = 6;
+    private static final int FAULT = 11;
+    private static final Set<String> LISTS = Set.of("or", "nor");
+
+    private final List<Token> tokens;
+    private final List<Cues.Found> asserting;
+    private final List<Cues.Found> naming;
+    private final List<Cues.Found> showing;
+
+    /** The cues that begin in one clause. */
+    Attributes(List<Token> tokens, List<Cues.Found> asserting, List<Cues.Found> naming, List<Cues.Found> showing) {
+        this.tokens = tokens;
+        this.asserting = asserting;
+        this.naming = naming;
+        this.showing = showing;
+    }
+
+    /** Who is said to act before these tokens; none where nobody is named. */
+    Optional<Cues.Found> subject(int first) {
+        return naming.stream()
+                .filter(name -> name.end() <= first && !isCut(name.end(), first))
+                .findFirst();
+    }
+
+    /** Whether somebody is named there. */
+    boolean names(int token) {
+        return naming.stream().anyMatch(name -> name.first() <= token && token < name.end());
+    }
+
+    Mention mention(Hit hit, Clause clause, Segment.Kind segment) {
+        List<String> because = new ArrayList<>();
+        Assertion assertion = assertion(hit, clause, segment, because);
+        Actor actor = actor(hit, because);
+        Optional<String> side = hit.term().side().isEmpty() && hit.kind().step()
+                ? near(hit, Cues.Act.SIDE)
+                : Optional.of(hit.term().side()).filter(s -> !s.isEmpty());
+        boolean check = !because.isEmpty() || hit.term().band() == Band.CHECK;
+        Band band = hit.term().band() == Band.WEAK ? Band.WEAK : check ? Band.CHECK : Band.SURE;
+        return new Mention(
+                hit.term().slug(),
+                assertion,
+                actor,
+                side,
+                hit.kind().step() ? near(hit, Cues.Act.HAND) : Optional.empty(),
+                0,
+                opinion(hit, clause),
+                "",
+                hit.from(),
+                hit.to(),
+                band,
+                because);
+    }
+
+    private Assertion assertion(Hit hit, Clause clause, Segment.Kind segment, List<String> because) {
+        Set<Cues.Act> acts = EnumSet.noneOf(Cues.Act.class);
+        boolean stop = false;
+        for (Cues.Found cue : asserting) {
+            if (reaches(cue, hit, clause)) {
+                acts.add(cue.act());
+                stop |= cue.value().equals("stop");
+                if (cue.act() != Cues.Act.PSEUDO && cue.act() != Cues.Act.ASK) {
+                    because.add(
+                            cue.act().name().toLowerCase(java.util.Locale.ROOT).replace('_', ' ') + ": " + words(cue));
+                }
+            }
+        }
+        boolean act = hit.kind().rank() <= STEPS_TO || hit.kind().rank() == FAULT;
+        if (stop && act) {
+            return Assertion.TENDENCY;
+        }
+        if (acts.contains(Cues.Act.UNC)) {
+            return Assertion.UNCERTAIN;
+        }
+        if (acts.contains(Cues.Act.HYP)) {
+            return Assertion.HYPOTHETICAL;
+        }
+        if (acts.contains(Cues.Act.WANT) && hit.kind().actor() == Actor.PROSPECT) {
+            return Assertion.WANTED;
+        }
+        boolean failed = acts.contains(Cues.Act.ATTEMPT) && hit.kind().rank() == RESULT;
+        if (acts.contains(Cues.Act.NEG) || acts.contains(Cues.Act.FAKE) || failed) {
+            return Assertion.NOT_PERFORMED;
+        }
+        if (acts.contains(Cues.Act.TEND)) {
+            return Assertion.TENDENCY;
+        }
+        if (clause.question() && asserting.stream().anyMatch(cue -> cue.act() == Cues.Act.ASK)) {
+            because.add("asked, not said");
+            return Assertion.UNCERTAIN;
+        }
+        return segment == Segment.Kind.SUMMARY && act ? Assertion.TENDENCY : Assertion.PERFORMED;
+    }
+
+    private boolean reaches(Cues.Found cue, Hit hit, Clause clause) {
+        if (!clause.holds(cue.first()) || (cue.first() >= hit.first() && cue.end() <= hit.end())) {
+            return false;
+        }
+        if (cue.value().equals("before")) {
+            return hit.end() <= cue.first() && cue.first() - hit.end() < BACK;
+        }
+        if (isCut(cue.end(), hit.first())) {
+            return false;
+        }
+        int reach = clause.spoken() ? REACH_SPOKEN : REACH;
+        return cue.end() <= hit.first() && hit.first() - cue.end() < reach && cue.act() != Cues.Act.PSEUDO;
+    }
+
+    /** A comma ends what a word reaches, unless the list goes on with "or". */
+    private boolean isCut(int from, int to) {
+        for (int i = from; i < to; i++) {
+            boolean goesOn =
+                    i + 1 < tokens.size() && LISTS.contains(tokens.get(i + 1).key());
+            if (!tokens.get(i).word() && !goesOn) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private String words(Cues.Found cue) {
+        StringBuilder all = new StringBuilder();
+        for (int i = cue.first(); i < cue.end(); i++) {
+            all.append(all.isEmpty() ? "" : " ").append(tokens.get(i).key());
+        }
+        return all.toString();
+    }
+
+    private Actor actor(Hit hit, List<String> because) {
+        Optional<Cues.Found> subject = subject(hit.first());
+        Actor usual = hit.kind().actor();
+        if (usual == Actor.PROSPECT
+                && subject.filter(s -> s.act() == Cues.Act.OTHER).isPresent()) {
+            because.add("who acts: " + words(subject.get()));
+            return Actor.OTHER;
+        }
+        return usual;
+    }
+
+    private Optional<String> near(Hit hit, Cues.Act act) {
+        return showing.stream()
+                .filter(cue -> cue.act() == act)
+                .filter(cue -> (cue.first() >= hit.end() && cue.first() - hit.end() < SIDE_AFTER)
+                        || (cue.end() <= hit.first() && hit.first() - cue.end() < SIDE_BEFORE))
+                .map(Cues.Found::value)
+                .findFirst();
+    }
+
+    private int opinion(Hit hit, Clause clause) {
+        int sum = 0;
+        for (Cues.Found cue : showing) {
+            boolean near = clause.holds(cue.first())
+                    && ((cue.end() <= hit.first() && hit.first() - cue.end() < 2)
+                            || (cue.first() >= hit.end() && cue.first() - hit.end() < OPINION_NEAR));
+            if (cue.act() == Cues.Act.OPINION && near) {
+                sum += Integer.parseInt(cue.value());
+            }
+        }
+        return Math.max(-2, Math.min(2, sum));
+    }
+}

@@ -1,0 +1,22 @@
+package rushlight.notes;
+
+import java.util.OptionalDouble;
+
+/**
+ * Words that belong to one stretch of the recording.
+ *
+ * @param number its place in the file, from 1
+ * @param id its name in the file; empty where it has none
+ * @param start seconds from the beginning of the recording; empty where no time is given
+ * @param end seconds; empty where it is not known
+ * @param voice who speaks; empty where nobody is named
+ * @param text the words, without marks of the format
+ * @param from where they begin in the text of the whole file, in UTF-16 units
+ */
+public record Cue(
+        int number, String id, OptionalDouble start, OptionalDouble end, String voice, String text, int from) {
+    /** Where the words end in the text of the whole file. */
+    public int to() {
+        return from + text.length();
+    }
+}

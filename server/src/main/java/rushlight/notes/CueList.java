@@ -1,0 +1,61 @@
+package rushlight.notes;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/** Collects the cues of a file, what was wrong with them, and the text they make together. */
+final class CueList {
+    private final List<Cue> cues = new ArrayList<>();
+    private final List<Diagnostic> diagnostics = new ArrayList<>();
+    private final StringBuilder text = new StringBuilder();
+    private double latest = Double.NEGATIVE_INFINITY;
+
+    void add(String id, OptionalDouble start, OptionalDouble end, String voice, String words, int line) {
+        OptionalDouble kept = end;
+        if (start.isPresent() && end.isPresent() && end.getAsDouble() < start.getAsDouble()) {
+            report("END_BEFORE_START", line, "The cue ends before it starts; its end is taken as unknown.");
+            kept = OptionalDouble.empty();
+        }
+        if (start.isPresent()) {
+            if (start.getAsDouble() < latest) {
+                report(
+                        "TIME_RUNS_BACK",
+                        line,
+                        "This starts before what stands above it; the order of the file is kept.");
+            }
+            latest = start.getAsDouble();
+        }
+        if (!cues.isEmpty()) {
+            text.append('\n');
+        }
+        cues.add(new Cue(cues.size() + 1, id, start, kept, voice, words, text.length()));
+        text.append(words);
+    }
+
+    void report(String code, int line, String message) {
+        diagnostics.add(new Diagnostic(code, line, message));
+    }
+
+    /** Gives every cue without an end the start of the next one. */
+    private List<Cue> ended() {
+        List<Cue> all = new ArrayList<>();
+        for (int i = 0; i < cues.size(); i++) {
+            Cue cue = cues.get(i);
+            OptionalDouble next = i + 1 < cues.size() ? cues.get(i + 1).start() : OptionalDouble.empty();
+            boolean follows = cue.end().isEmpty()
+                    && cue.start().isPresent()
+                    && next.isPresent()
+                    && next.getAsDouble() > cue.start().getAsDouble();
+            all.add(
+                    follows
+                            ? new Cue(cue.number(), cue.id(), cue.start(), next, cue.voice(), cue.text(), cue.from())
+                            : cue);
+        }
+        return all;
+    }
+
+    Narration narration(String source, Format format) {
+        return new Narration(source, format, format == Format.PLAIN ? ended() : cues, text.toString(), diagnostics);
+    }
+}

@@ -1,0 +1,32 @@
+package rushlight.notes;
+
+/**
+ * A term where it stands.
+ *
+ * @param first its first token
+ * @param end the token behind its last
+ * @param from where its words begin
+ * @param to where they end
+ * @param term what is meant
+ * @param kind what such terms are
+ */
+record Hit(int first, int end, int from, int to, Terms.Term term, Kinds.Kind kind) {
+    private static final int PLACES_FROM = 7;
+    private static final int PLACES_TO = 8;
+    private static final int ENDS = 6;
+
+    /** Whether it says where he lined up. */
+    boolean isPlace() {
+        return kind.rank() >= PLACES_FROM && kind.rank() <= PLACES_TO;
+    }
+
+    /** Whether it says how the rep ended. */
+    boolean isEnd() {
+        return kind.rank() == ENDS;
+    }
+
+    /** Whether it belongs to what happens in a rep. */
+    boolean tellsOfRep() {
+        return kind.rank() <= PLACES_TO + 1;
+    }
+}

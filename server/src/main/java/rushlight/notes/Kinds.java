@@ -1,0 +1,48 @@
+package rushlight.notes;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import rushlight.knowledge.Taxonomy;
+import rushlight.words.Lexicon;
+
+/** What spoken notes may name, by the word list {@code narration-kinds}. */
+final class Kinds {
+    /**
+     * What is known of the terms of a class.
+     *
+     * @param actor who does it as a rule
+     * @param step whether it is a step of the rep
+     * @param phase what it tells of the phase; empty where nothing
+     * @param rank which is meant first where words may mean several, the smallest first
+     */
+    record Kind(Actor actor, boolean step, String phase, int rank) {}
+
+    private final Taxonomy taxonomy;
+    private final Map<String, Kind> byClass = new HashMap<>();
+
+    Kinds(Taxonomy taxonomy) {
+        this.taxonomy = taxonomy;
+        for (List<String> row : Lexicon.named("narration-kinds", "term", "actor", "step", "phase", "rank")
+                .rows()) {
+            byClass.put(
+                    row.get(0),
+                    new Kind(
+                            Actor.valueOf(row.get(1).toUpperCase(Locale.ROOT)),
+                            row.get(2).equals("yes"),
+                            row.get(3),
+                            Integer.parseInt(row.get(4))));
+        }
+    }
+
+    /** The kind of a concept, the one meant first where it has several; none where notes do not name such. */
+    Optional<Kind> of(String slug) {
+        return taxonomy.concept(slug).stream()
+                .flatMap(concept -> concept.classes().stream())
+                .map(byClass::get)
+                .filter(kind -> kind != null)
+                .min((a, b) -> Integer.compare(a.rank(), b.rank()));
+    }
+}

@@ -1,0 +1,58 @@
+package rushlight.notes;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Set;
+import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
+
+/**
+ * What must stand around some words for them to mean a term, as the word lists write it: tests apart by a blank, words in a
+ * test apart by commas. {@code next:x} and {@code prev:x} look at the neighboring word, {@code near:x} at the clause;
+ * {@code not-...} turns a test round; {@code subject:blocker} asks who acts, {@code alone:yes} for words that are the whole
+ * clause, {@code first:yes} for words that begin it.
+ */
+final class Sense {
+    private record Test(String place, boolean denied, Set<String> words) {}
+
+    private final List<Test> tests = new ArrayList<>();
+    private final String written;
+
+    Sense(String written, UnaryOperator<String> base) {
+        this.written = written;
+        if (!written.equals("-") && !written.isEmpty()) {
+            for (String test : written.split(" ", -1)) {
+                String place = test.substring(0, test.indexOf(':'));
+                boolean denied = place.startsWith("not-");
+                tests.add(new Test(
+                        denied ? place.substring(4) : place,
+                        denied,
+                        Arrays.stream(test.substring(test.indexOf(':') + 1).split(",", -1))
+                                .map(base)
+                                .collect(Collectors.toSet())));
+            }
+        }
+    }
+
+    /** Whether the words at these tokens of a clause are meant so. */
+    boolean fits(Surroundings around) {
+        return tests.stream().allMatch(test -> holds(test, around) != test.denied());
+    }
+
+    String written() {
+        return written;
+    }
+
+    private static boolean holds(Test test, Surroundings around) {
+        return switch (test.place()) {
+            case "next" -> around.next().stream().anyMatch(test.words()::contains);
+            case "prev" -> around.previous().stream().anyMatch(test.words()::contains);
+            case "near" -> around.clause().stream().anyMatch(test.words()::contains);
+            case "subject" -> test.words().contains(around.subject());
+            case "alone" -> around.alone();
+            case "first" -> around.begins();
+            default -> throw new IllegalArgumentException("No test of a sense: " + test.place());
+        };
+    }
+}

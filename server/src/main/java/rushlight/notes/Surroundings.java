@@ -1,0 +1,16 @@
+package rushlight.notes;
+
+import java.util.List;
+
+/**
+ * Where some words stand.
+ *
+ * @param next the words behind them in the clause, the nearest one or two
+ * @param previous the words before them in the clause, the nearest one or two
+ * @param clause every word of the clause but them
+ * @param subject who acts there: {@code blocker}, {@code other}, {@code prospect}, {@code pronoun}, or {@code nobody} named
+ * @param alone whether the clause holds nothing else of weight
+ * @param begins whether they begin the clause
+ */
+record Surroundings(
+        List<String> next, List<String> previous, List<String> clause, String subject, boolean alone, boolean begins) {}

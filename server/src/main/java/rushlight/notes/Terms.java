@@ -1,0 +1,131 @@
+package rushlight.notes;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import rushlight.knowledge.Taxonomy;
+import rushlight.words.Label;
+import rushlight.words.Lexicon;
+import rushlight.words.Match;
+import rushlight.words.Matcher;
+import rushlight.words.Phrasings;
+import rushlight.words.Token;
+import rushlight.words.Tokenizer;
+
+/** Finds the terms of the book in notes: by its labels and by the spoken forms of the word list {@code narration-terms}. */
+final class Terms {
+    /**
+     * A term that words may mean.
+     *
+     * @param slug the concept; empty where the words mean none of them
+     * @param rank which is meant first, the smallest first
+     * @param sense what must stand around the words
+     * @param side a direction the words say themselves; empty where none
+     * @param band how far it can be trusted at best
+     */
+    record Term(String slug, int rank, Sense sense, String side, Band band) {}
+
+    /** Words that may mean some terms. */
+    record Place(int first, int end, int from, int to, List<Term> terms) {}
+
+    private static final int SPOKEN = -100;
+    private static final int FAULT = 11;
+    private static final int LABELS = 4;
+    private static final Pattern DENIAL = Pattern.compile("(?:doesn't|does not|didn't|can't|never|no|not) ");
+
+    private final Matcher<Term> matcher;
+    private final Kinds kinds;
+
+    Terms(Taxonomy taxonomy, Tokenizer tokenizer, Kinds kinds) {
+        this.kinds = kinds;
+        Matcher.Builder<Term> builder = new Matcher.Builder<Term>(tokenizer).withBookWords();
+        Matcher<String> bases = bases(tokenizer, taxonomy);
+        for (List<String> row : Lexicon.named("narration-terms", "pattern", "concept", "tests", "side", "band")
+                .rows()) {
+            Sense sense = new Sense(row.get(2), bases::base);
+            Band band = Band.valueOf(row.get(4).toUpperCase(java.util.Locale.ROOT));
+            for (String words : Phrasings.of(row.get(0))) {
+                builder.add(words, new Term(row.get(1), SPOKEN, sense, row.get(3), band));
+            }
+        }
+        Sense any = new Sense("-", bases::base);
+        taxonomy.concepts()
+                .forEach(concept -> kinds.of(concept.slug())
+                        .ifPresent(kind -> Label.each(concept, (text, label) -> {
+                            if (label.kind() != Label.Kind.CONTEXT && !isDenial(kind, text)) {
+                                builder.add(
+                                        text,
+                                        new Term(
+                                                concept.slug(),
+                                                kind.rank() * LABELS + telling(label.kind()),
+                                                any,
+                                                "",
+                                                Band.SURE));
+                            }
+                        })));
+        this.matcher = builder.build();
+    }
+
+    private static int telling(Label.Kind kind) {
+        return switch (kind) {
+            case PREFERRED -> 0;
+            case OTHER -> 1;
+            case HIDDEN -> 2;
+            case CONTEXT -> 3;
+        };
+    }
+
+    /** A fault that is named by what he does not do is told by the words for doing it, and their denial. */
+    private static boolean isDenial(Kinds.Kind kind, String text) {
+        return kind.rank() == FAULT && DENIAL.matcher(text).lookingAt();
+    }
+
+    private static Matcher<String> bases(Tokenizer tokenizer, Taxonomy taxonomy) {
+        Matcher.Builder<String> builder = new Matcher.Builder<String>(tokenizer).withBookWords();
+        taxonomy.concepts().forEach(concept -> Label.each(concept, (text, label) -> builder.add(text, concept.slug())));
+        Lexicon.named("narration-terms", "pattern", "concept", "tests", "side", "band")
+                .rows()
+                .forEach(row -> Phrasings.of(row.get(0)).forEach(words -> builder.add(words, row.get(1))));
+        return builder.build();
+    }
+
+    /** The base of a word form. */
+    String base(String key) {
+        return matcher.base(key);
+    }
+
+    boolean knows(String key) {
+        return matcher.knows(key);
+    }
+
+    /** The places, none of which overlap, each with what it may mean, the first meant first. */
+    List<Place> in(List<Token> tokens) {
+        return matcher.best(tokens).stream().map(Terms::place).toList();
+    }
+
+    /** What a bare number means as a place on the front. */
+    Optional<Term> spot(Token number, String word) {
+        return matcher.from(List.of(number, number.takenFor(word)), 0).stream()
+                .filter(match -> match.end() == 2)
+                .flatMap(match -> place(match).terms().stream())
+                .findFirst();
+    }
+
+    Kinds kinds() {
+        return kinds;
+    }
+
+    private static Place place(Match<Term> match) {
+        return new Place(
+                match.first(),
+                match.end(),
+                match.from(),
+                match.to(),
+                match.values().stream()
+                        .sorted(Comparator.comparingInt(Term::rank)
+                                .thenComparing(term -> term.slug().isEmpty())
+                                .thenComparing(Term::slug))
+                        .toList());
+    }
+}

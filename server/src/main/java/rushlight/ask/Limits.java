@@ -58,10 +58,13 @@ final class Limits {
         for (int i = 0; i < all.size(); i++) {
             int number = all.get(i).number();
             Optional<String> before = i > 0 ? all.get(i - 1).value(Act.AT_LEAST) : Optional.empty();
-            boolean after = i + 1 < all.size() && all.get(i + 1).does(Act.OR_MORE);
+            boolean behind = i + 2 < all.size()
+                    && all.get(i + 2).does(Act.OR_MORE)
+                    && all.get(i + 1).isTerm();
+            boolean after = behind || (i + 1 < all.size() && all.get(i + 1).does(Act.OR_MORE));
             if (number >= 0 && (before.isPresent() || after)) {
                 int more = before.map(Integer::parseInt).orElse(0);
-                return Optional.of(new Filter.AtLeast(counted(all, i + (after ? 2 : 1)), number + more));
+                return Optional.of(new Filter.AtLeast(counted(all, i + (after && !behind ? 2 : 1)), number + more));
             }
             boolean times = i + 1 < all.size()
                     && all.get(i + 1).value(Act.UNIT).filter("events"::equals).isPresent();

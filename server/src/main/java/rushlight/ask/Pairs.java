@@ -24,9 +24,6 @@ final class Pairs {
         List<Condition> events = said.stream().filter(Condition::event).toList();
         List<Condition> met =
                 new ArrayList<>(said.stream().filter(c -> !c.event()).toList());
-        if (met.stream().anyMatch(c -> c.role() == Chip.Role.PLAY)) {
-            met.removeIf(Pairs::isPhase);
-        }
         boolean both = events.stream().anyMatch(Condition::isOutcome)
                 && events.stream().anyMatch(c -> c.isAct() && !c.denied());
         if (both) {
@@ -103,7 +100,7 @@ final class Pairs {
                 || condition.role() == Chip.Role.ALIGNMENT;
     }
 
-    private static boolean isPhase(Condition condition) {
+    static boolean isPhase(Condition condition) {
         return condition.situation() instanceof Situation.Has has && has.facet().equals(PHASE);
     }
 

@@ -81,9 +81,12 @@ public final class Questions {
 
     private Optional<SituationPair> reps(
             Find find, Parts parts, List<Condition> found, Limits limits, List<Filter> filters, Set<Part> used) {
-        Optional<Part> finding = find == Find.REPS ? Optional.empty() : findingPart(parts, found);
+        Optional<Part> finding = findingPart(parts, found).filter(part -> find != Find.REPS || isFindingOnly(part));
         List<Condition> kept = new ArrayList<>(found);
         finding.ifPresent(part -> kept.removeIf(c -> c.part().equals(part)));
+        if (kept.stream().anyMatch(c -> c.role() == Chip.Role.PLAY)) {
+            kept.removeIf(Pairs::isPhase);
+        }
         sides(find, parts, kept).ifPresent(sides -> {
             filters.add(sides);
             kept.removeIf(c -> c.said().equals(sides.first()) || c.said().equals(sides.second()));
@@ -96,7 +99,9 @@ public final class Questions {
                         ? claims.of(conditions.afterOpening(kept))
                         : Optional.empty());
         if (claim.isPresent()) {
-            filters.add(new Filter.Findings(List.of(claim.get().finding())));
+            if (find != Find.REPS) {
+                filters.add(new Filter.Findings(List.of(claim.get().finding())));
+            }
             return claims.pair(claim.get().finding())
                     .map(pair -> narrowed(pair, claim.get().rest()));
         }
@@ -128,6 +133,11 @@ public final class Questions {
                 .filter(part -> found.stream().allMatch(c -> c.part().equals(part))
                         || found.stream().noneMatch(c -> c.part().equals(part) || (c.event() && !c.opening())))
                 .findFirst();
+    }
+
+    private boolean isFindingOnly(Part part) {
+        return part.terms().stream()
+                .allMatch(label -> claims.finding(label.slug()).isPresent());
     }
 
     private String findingOf(Part part) {
@@ -195,6 +205,7 @@ public final class Questions {
                 && (list.get(i - 1).does(Act.AT_LEAST)
                         || list.get(i - 1).does(Act.TOP)
                         || list.get(i - 1).does(Act.ORDER));
+        boolean behind = i + 2 < list.size() && list.get(i + 2).does(Act.OR_MORE);
         boolean after = i + 1 < list.size()
                 && (list.get(i + 1).does(Act.OR_MORE)
                         || list.get(i + 1)
@@ -202,6 +213,6 @@ public final class Questions {
                                 .filter("events"::equals)
                                 .isPresent()
                         || Limits.isListed(list.get(i + 1)));
-        return before || after;
+        return before || after || behind;
     }
 }

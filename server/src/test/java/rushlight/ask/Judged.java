@@ -38,6 +38,11 @@ record Judged(
         Optional<SituationPair> situation,
         Set<Filter> filters,
         List<String> unread) {
+    /** The name without the mark of another reading that is right as well. */
+    String name() {
+        return id.replaceAll("\\|.*", "");
+    }
+
     /** Whether a reading is as judged: all of it. */
     boolean fits(Asked asked) {
         return asked.find() == find

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.Test;
@@ -83,15 +84,21 @@ class QuestionsTest {
                 .isGreaterThanOrEqualTo(0.95);
     }
 
-    /** Sets by other hands, scored once each (10 of 20 and 14 of 40) before what they missed was mended by its causes. */
+    /** Sets by other hands, scored once each (10 of 20, 14 of 40, 29 of 40) before what they missed was mended by its causes. */
     @ParameterizedTest
-    @CsvSource({"questions-second.tsv, 17", "questions-third.tsv, 38"})
+    @CsvSource({"questions-second.tsv, 17", "questions-third.tsv, 38", "questions-fourth.tsv, 33"})
     void of_the_sets_by_other_hands_what_was_mended_stays_mended(String file, int least, TestReporter report) {
-        int all = Judged.all(file, FINDINGS).size();
-        List<String> misses = misses(file);
-        report.publishEntry(file + " read right", (all - misses.size()) + " of " + all);
-        assertThat(all - misses.size())
-                .as("not read right: %n%s", String.join("\n", misses))
+        Set<String> all = new TreeSet<>();
+        Set<String> right = new TreeSet<>();
+        for (Judged judged : Judged.all(file, FINDINGS)) {
+            all.add(judged.name());
+            if (judged.fits(Judged.plain(QUESTIONS.read(judged.question(), PEOPLE)))) {
+                right.add(judged.name());
+            }
+        }
+        report.publishEntry(file + " read right", right.size() + " of " + all.size());
+        assertThat(right.size())
+                .as("not read right: %s", String.join("\n", misses(file)))
                 .isGreaterThanOrEqualTo(least);
     }
 

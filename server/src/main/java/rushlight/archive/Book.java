@@ -21,6 +21,7 @@ import rushlight.index.Page;
 import rushlight.knowledge.BrokenBookException;
 import rushlight.knowledge.Ontology;
 import rushlight.knowledge.Taxonomy;
+import rushlight.notes.NoteReader;
 import rushlight.rules.RepRules;
 import rushlight.situation.LogFacts;
 import rushlight.situation.RefusedShapeException;
@@ -45,6 +46,7 @@ public final class Book {
     private @Nullable Handbook handbook;
     private @Nullable Questions questions;
     private @Nullable Suggestions suggestions;
+    private @Nullable NoteReader notes;
 
     private Book(Ontology ontology) {
         this.ontology = ontology;
@@ -124,6 +126,14 @@ public final class Book {
             questions = Questions.of(ontology, taxonomy, assessor.book());
         }
         return questions;
+    }
+
+    /** What reads notes; made when the first come. */
+    public synchronized NoteReader notes() {
+        if (notes == null) {
+            notes = NoteReader.of(taxonomy);
+        }
+        return notes;
     }
 
     /** What may be about to be typed; made when it is first asked for. */

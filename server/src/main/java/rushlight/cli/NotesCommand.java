@@ -91,7 +91,7 @@ final class NotesCommand implements Callable<Integer> {
             return 2;
         }
         Book book = data.book();
-        NoteReader reader = NoteReader.of(book.taxonomy());
+        NoteReader reader = book.notes();
         List<Notes> all = new ArrayList<>();
         boolean whole = true;
         for (Path file : files) {

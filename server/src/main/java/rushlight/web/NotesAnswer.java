@@ -3,12 +3,14 @@ package rushlight.web;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import rushlight.notes.Diagnostic;
 import rushlight.notes.Hidden;
 import rushlight.notes.Mention;
 import rushlight.notes.Notes;
 import rushlight.notes.ProposedRep;
 import rushlight.notes.Segment;
+import rushlight.notes.TagKeys;
 
 /**
  * What notes say, as programs read it. Places are UTF-16 units in the words of the cues, one line break between two.
@@ -44,8 +46,9 @@ public record NotesAnswer(
             List<Place> replays,
             List<Tag> tags) {}
 
-    /** What was said of it. */
+    /** What was said of it; the key stays the same where the notes are read again. */
     public record Tag(
+            String key,
             String concept,
             String assertion,
             String actor,
@@ -67,12 +70,25 @@ public record NotesAnswer(
                 notes.segments().stream()
                         .map(s -> new Stretch(s.kind().slug(), s.rep(), s.from(), s.to()))
                         .toList(),
-                notes.reps().stream().map(NotesAnswer::rep).toList(),
-                notes.statements().stream().map(NotesAnswer::tag).toList(),
+                reps(notes),
+                tags(notes.statements(), TagKeys.ofStatements(notes)),
                 notes.hidden());
     }
 
-    private static Rep rep(ProposedRep rep) {
+    private static List<Rep> reps(Notes notes) {
+        List<List<String>> keys = TagKeys.ofReps(notes);
+        return IntStream.range(0, keys.size())
+                .mapToObj(i -> rep(notes.reps().get(i), keys.get(i)))
+                .toList();
+    }
+
+    private static List<Tag> tags(List<Mention> said, List<String> keys) {
+        return IntStream.range(0, keys.size())
+                .mapToObj(i -> tag(said.get(i), keys.get(i)))
+                .toList();
+    }
+
+    private static Rep rep(ProposedRep rep, List<String> keys) {
         return new Rep(
                 rep.ordinal(),
                 rep.start(),
@@ -81,15 +97,16 @@ public record NotesAnswer(
                 rep.to(),
                 rep.phase(),
                 rep.replays().stream().map(NotesAnswer::place).toList(),
-                rep.tags().stream().map(NotesAnswer::tag).toList());
+                tags(rep.tags(), keys));
     }
 
     private static Place place(Segment segment) {
         return new Place(segment.from(), segment.to());
     }
 
-    private static Tag tag(Mention said) {
+    private static Tag tag(Mention said, String key) {
         return new Tag(
+                key,
                 said.concept(),
                 said.assertion().slug(),
                 said.actor().slug(),

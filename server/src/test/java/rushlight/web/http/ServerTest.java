@@ -38,6 +38,7 @@ class ServerTest {
     private static final HttpClient CLIENT = HttpClient.newHttpClient();
     private static final String JSON_TYPE = "application/json";
     private static final String REP = "/api/reps/teo-maravale/merrow-bay-at-calder-mill-2025-09-06/r02";
+    private static final String NOTES = "[0:04] Wide 9. Chop, dip. Sack.\n[0:15] Five tech. Bull rush, stoned.\n";
     private static final String SCRIPT = "<script>alert(1)</script>";
 
     @TempDir
@@ -137,6 +138,8 @@ class ServerTest {
         send("POST", "/api/import/check", "text/csv", csv);
         send("POST", "/api/import", "text/csv", csv);
         send("POST", "/sparql", "application/sparql-query", "ASK {}");
+        send("POST", "/api/notes?name=a.txt", "text/plain", NOTES);
+        send("POST", "/api/notes/log", JSON_TYPE, notesLog(JSON.createArrayNode()));
         JsonNode job = json(send("POST", "/api/import?name=a.csv", "text/csv", csv, "Prefer", "respond-async"));
         String where = "/api/jobs/" + job.get("job").asText();
         while (json(get(where)).get("state").asText().equals("running")) {
@@ -310,6 +313,44 @@ class ServerTest {
     }
 
     @Test
+    void notes_become_a_log_of_the_tags_that_were_accepted() throws Exception {
+        JsonNode sheet =
+                json(send("POST", "/api/notes?name=../friday.txt&prospect=Nils%20Ockham", "text/plain", NOTES));
+        JsonNode reps = sheet.at("/notes/reps");
+
+        assertThat(sheet.at("/notes/source").asText()).isEqualTo("friday.txt");
+        assertThat(reps).hasSize(2);
+        JsonNode tag = reps.at("/0/tags/1");
+        assertThat(sheet.get("text")
+                        .asText()
+                        .substring(tag.get("from").asInt(), tag.get("to").asInt()))
+                .isEqualTo(tag.get("text").asText());
+
+        String csv = Contract.text(send(
+                "POST",
+                "/api/notes/log",
+                JSON_TYPE,
+                notesLog(JSON.createArrayNode().add(tag.get("key").asText()))));
+
+        assertThat(csv.lines()).hasSize(2);
+        assertThat(csv).contains("r01,Nils Ockham,Opener", tag.get("concept").asText());
+        JsonNode checked = json(send("POST", "/api/import/check?name=friday.csv", "text/csv", csv));
+        assertThat(checked.get("faults")).isEmpty();
+        assertThat(checked.get("readings").asInt()).isEqualTo(1);
+        assertThat(send("POST", "/api/notes/log", JSON_TYPE, "{\"text\": \"\", \"accepted\": []}")
+                        .statusCode())
+                .isEqualTo(400);
+    }
+
+    private static String notesLog(JsonNode accepted) throws JsonProcessingException {
+        ObjectNode in = JSON.createObjectNode();
+        in.put("name", "friday.txt").put("text", NOTES).put("prospect", "Nils Ockham");
+        in.put("game", "Opener").put("evaluator", "Kim").set("accepted", accepted);
+        in.putObject("phases").put("1", "pass-rush");
+        return JSON.writeValueAsString(in);
+    }
+
+    @Test
     void markup_in_names_and_notes_comes_back_as_text() throws Exception {
         ObjectNode cells = JSON.createObjectNode();
         cells.put("rep", SCRIPT)
@@ -465,6 +506,8 @@ class ServerTest {
                 "GET /sparql",
                 "POST /sparql",
                 "POST /api/import",
+                "POST /api/notes",
+                "POST /api/notes/log",
                 "POST /api/reps",
                 "POST /api/undo?revision=99999",
                 "POST /api/undo?revision=x",

@@ -61,6 +61,8 @@ public final class OverlayCheck {
     }
 
     private static Trouble of(String file, RuntimeException e) {
-        return new Trouble(file, String.valueOf(e.getMessage()), false, true, OptionalLong.empty());
+        String message = String.valueOf(e.getMessage());
+        String told = message.startsWith(file + " ") ? message.substring(file.length() + 1) : message;
+        return new Trouble(file, told, false, true, OptionalLong.empty());
     }
 }

@@ -268,7 +268,7 @@ class MainTest {
         Said said = run("counters", "bull rush", "--data", folder.toString());
 
         assertThat(checked.code()).isEqualTo(1);
-        assertThat(checked.out()).contains("overlay.ttl cannot be read as Turtle: [line: 1");
+        assertThat(checked.out()).contains("overlay.ttl: cannot be read as Turtle: [line: 1");
         assertThat(said.code()).isEqualTo(3);
         assertThat(said.err()).contains("overlay.ttl cannot be read as Turtle");
     }

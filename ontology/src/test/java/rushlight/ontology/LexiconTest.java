@@ -72,11 +72,11 @@ class LexiconTest {
         List<List<String>> questions = table(OntologyFiles.file("lexicon/questions.tsv"));
         List<List<String>> spoken = table(OntologyFiles.file("lexicon/narration-terms.tsv"));
         Stream<String> named = Stream.of(
-                spoken.stream().skip(1).map(row -> row.get(1)),
-                claims.stream().skip(1).flatMap(row -> Stream.of(row.get(0), row.get(2), row.get(3))),
-                questions.stream()
-                        .filter(row -> row.get(1).matches("means|else"))
-                        .map(row -> row.get(2)))
+                        spoken.stream().skip(1).map(row -> row.get(1)),
+                        claims.stream().skip(1).flatMap(row -> Stream.of(row.get(0), row.get(2), row.get(3))),
+                        questions.stream()
+                                .filter(row -> row.get(1).matches("means|else"))
+                                .map(row -> row.get(2)))
                 .flatMap(names -> names);
         assertThat(named.filter(name -> !name.equals("-"))).isNotEmpty().allMatch(slugs::contains);
     }

@@ -30,9 +30,10 @@ import rushlight.web.NotesAnswer;
         name = "notes",
         mixinStandardHelpOptions = true,
         description = {
-            "Reads notes with times (WebVTT, SubRip, or lines such as \"[1:02] wide 9, dips\") and proposes reps.",
+            "Reads spoken notes, and proposes the reps they speak of.",
             "",
-            "Nothing is kept: look at the reps, or write them as a film log to edit and to import.",
+            "Notes with times: WebVTT, SubRip, or lines such as \"[1:02] wide 9, dips\". Nothing is kept: look at the"
+                    + " reps, or write them as a film log to edit and to import.",
             ""
         },
         footer = {

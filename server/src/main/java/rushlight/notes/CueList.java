@@ -6,12 +6,15 @@ import java.util.OptionalDouble;
 
 /** Collects the cues of a file, what was wrong with them, and the text they make together. */
 final class CueList {
+    private static final int TOLD = 100;
+
     private final List<Cue> cues = new ArrayList<>();
     private final List<Diagnostic> diagnostics = new ArrayList<>();
     private final StringBuilder text = new StringBuilder();
+    private int untold;
     private double latest = Double.NEGATIVE_INFINITY;
 
-    void add(String id, OptionalDouble start, OptionalDouble end, String voice, String words, int line) {
+    void add(String id, OptionalDouble start, OptionalDouble end, List<Cue.Voice> voices, String words, int line) {
         OptionalDouble kept = end;
         if (start.isPresent() && end.isPresent() && end.getAsDouble() < start.getAsDouble()) {
             report("END_BEFORE_START", line, "The cue ends before it starts; its end is taken as unknown.");
@@ -29,12 +32,21 @@ final class CueList {
         if (!cues.isEmpty()) {
             text.append('\n');
         }
-        cues.add(new Cue(cues.size() + 1, id, start, kept, voice, words, text.length()));
+        cues.add(new Cue(cues.size() + 1, id, start, kept, voices, words, text.length()));
         text.append(words);
     }
 
+    /** Words of nobody in particular, of which the time is not known. */
+    void add(String words, int line) {
+        add("", OptionalDouble.empty(), OptionalDouble.empty(), List.of(), words, line);
+    }
+
     void report(String code, int line, String message) {
-        diagnostics.add(new Diagnostic(code, line, message));
+        if (diagnostics.size() < TOLD) {
+            diagnostics.add(new Diagnostic(code, line, message));
+        } else {
+            untold++;
+        }
     }
 
     /** Gives every cue without an end the start of the next one. */
@@ -49,13 +61,18 @@ final class CueList {
                     && next.getAsDouble() > cue.start().getAsDouble();
             all.add(
                     follows
-                            ? new Cue(cue.number(), cue.id(), cue.start(), next, cue.voice(), cue.text(), cue.from())
+                            ? new Cue(cue.number(), cue.id(), cue.start(), next, cue.voices(), cue.text(), cue.from())
                             : cue);
         }
         return all;
     }
 
     Narration narration(String source, Format format) {
+        if (untold > 0) {
+            int line = diagnostics.get(TOLD - 1).line();
+            diagnostics.add(new Diagnostic(
+                    "AND_MORE", line, "Behind this line " + untold + " more faults were found; they are not listed."));
+        }
         return new Narration(source, format, format == Format.PLAIN ? ended() : cues, text.toString(), diagnostics);
     }
 }

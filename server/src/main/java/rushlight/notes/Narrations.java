@@ -1,9 +1,5 @@
 package rushlight.notes;
 
-import java.nio.ByteBuffer;
-import java.nio.charset.CharsetDecoder;
-import java.nio.charset.CodingErrorAction;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -15,46 +11,34 @@ public final class Narrations {
 
     /**
      * What stands in a file, as far as it can be read: WebVTT by its signature, SubRip by its first block, else lines with
-     * times, else one text without. Never throws; what is wrong is told by line.
+     * times, else whatever has the times of SubRip, else one text without. Never throws; what is wrong is told by line.
      */
     public static Narration read(String source, byte[] bytes) {
-        List<Diagnostic> first = new ArrayList<>();
-        List<String> lines = lines(text(bytes, first));
-        Narration read = VttReader.isSigned(lines)
+        Decoded decoded = Decoded.of(bytes);
+        List<String> lines = List.of(Decoded.lines(decoded.text()).split("\n", -1));
+        boolean signed = VttReader.isSigned(lines);
+        if (!signed && !decoded.isText()) {
+            Diagnostic binary = new Diagnostic(
+                    "NOT_TEXT", 1, "This is no text (a film or a picture, perhaps); there are no notes in it.");
+            return new Narration(source, Format.PLAIN, List.of(), "", List.of(binary));
+        }
+        Narration read = signed
                 ? VttReader.read(source, lines)
-                : SrtReader.begins(lines) ? SrtReader.read(source, lines) : PlainReader.read(source, lines);
+                : isSrt(lines) ? SrtReader.read(source, lines) : PlainReader.read(source, lines);
+        List<Diagnostic> all = new ArrayList<>();
+        decoded.fault().ifPresent(all::add);
         if (read.cues().isEmpty()) {
-            first.add(new Diagnostic("NO_NOTES", 1, "There are no notes in this file."));
+            all.add(new Diagnostic("NO_NOTES", 1, "There are no notes in this file."));
         }
-        first.addAll(read.diagnostics());
-        return new Narration(source, read.format(), read.cues(), read.text(), first);
+        all.addAll(read.diagnostics());
+        return new Narration(source, read.format(), read.cues(), read.text(), all);
     }
 
-    private static String text(byte[] bytes, List<Diagnostic> found) {
-        CharsetDecoder decoder = StandardCharsets.UTF_8
-                .newDecoder()
-                .onMalformedInput(CodingErrorAction.REPLACE)
-                .onUnmappableCharacter(CodingErrorAction.REPLACE);
-        String text;
-        try {
-            text = decoder.decode(ByteBuffer.wrap(bytes)).toString();
-        } catch (java.nio.charset.CharacterCodingException e) {
-            throw new IllegalStateException(e);
-        }
-        String kept = text.startsWith("\uFEFF") ? text.substring(1) : text;
-        int bad = kept.indexOf('\uFFFD');
-        if (bad >= 0) {
-            found.add(new Diagnostic(
-                    "NOT_UTF_8",
-                    1 + (int) kept.substring(0, bad).lines().count(),
-                    "The file is not all UTF-8; what could not be read is shown as \uFFFD. Save it as UTF-8."));
-        }
-        return kept.replace('\0', '\uFFFD');
-    }
-
-    /** Lines end with a line feed, a carriage return or both. */
-    private static List<String> lines(String text) {
-        return List.of(text.replace("\r\n", "\n").replace('\r', '\n').split("\n", -1));
+    private static boolean isSrt(List<String> lines) {
+        // A line of SubRip begins like one of a plain text, with a time.
+        return SrtReader.begins(lines)
+                || (lines.stream().anyMatch(SrtReader::isTiming)
+                        && lines.stream().noneMatch(line -> !SrtReader.isTiming(line) && PlainReader.isTimed(line)));
     }
 
     static String shortened(String line) {

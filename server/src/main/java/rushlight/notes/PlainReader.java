@@ -7,61 +7,89 @@ import java.util.regex.Pattern;
 
 /** Reads lines that begin with a time: {@code [1:02] ...}, {@code (1:02) ...}, {@code 1:02 - ...}. */
 final class PlainReader {
-    private static final String STAMP = "(?:(\\d{1,3}):)?(\\d{1,3}):(\\d{2})(?:\\.(\\d{1,3}))?";
-    private static final Pattern TIMED = Pattern.compile("\\s*(?:\\[" + STAMP + "(?:\\s*-\\s*" + STAMP + ")?]|\\("
-            + STAMP + "\\)|" + STAMP + "(?=\\s|$))(?:\\s*-\\s+|\\s*)(.*)");
+    private static final String STAMP = "(?:(\\d{1,3}):)?(\\d{1,3}):([0-5]\\d)(?:\\.(\\d{1,3}))?";
+    private static final String DASH = "[-\u2013\u2014]";
+    private static final Pattern TIMED = Pattern.compile(
+            "\\s*(?:\\[" + STAMP + "(?:\\s*" + DASH + "\\s*" + STAMP + ")?]|\\(" + STAMP + "\\)|" + STAMP
+                    + "(?=\\s|$))(?:\\s*" + DASH + "\\s+|\\s*)(.*)",
+            Pattern.DOTALL);
+    private static final Pattern ALMOST = Pattern.compile("[\\[(]\\d+:[\\d:.,]*.*", Pattern.DOTALL);
+    private static final Pattern REMARK = Pattern.compile("#(?!\\d).*", Pattern.DOTALL);
 
-    private PlainReader() {}
+    private final CueList cues = new CueList();
+    private final boolean timed;
+    private OptionalDouble start = OptionalDouble.empty();
+    private OptionalDouble end = OptionalDouble.empty();
+    private StringBuilder words = new StringBuilder();
+    private boolean open;
+    private int since = 1;
+
+    private PlainReader(boolean timed) {
+        this.timed = timed;
+    }
 
     static boolean isTimed(String line) {
         return TIMED.matcher(line).matches();
     }
 
     static Narration read(String source, List<String> lines) {
-        CueList cues = new CueList();
-        boolean timed = lines.stream().anyMatch(PlainReader::isTimed);
-        OptionalDouble start = OptionalDouble.empty();
-        OptionalDouble end = OptionalDouble.empty();
-        StringBuilder words = new StringBuilder();
-        boolean open = false;
-        int since = 1;
+        PlainReader reader = new PlainReader(lines.stream().anyMatch(PlainReader::isTimed));
         for (int i = 0; i < lines.size(); i++) {
-            String line = lines.get(i).strip();
-            Matcher found = TIMED.matcher(line);
-            if (line.startsWith("#")) {
-                continue;
-            }
-            if (found.matches()) {
-                if (open) {
-                    cues.add("", start, end, "", words.toString(), since);
-                }
-                int group = found.group(2) != null ? 1 : found.group(10) != null ? 9 : 13;
-                start = seconds(found, group);
-                end = found.group(6) != null ? seconds(found, 5) : OptionalDouble.empty();
-                words = new StringBuilder(found.group(17));
-                open = true;
-                since = i + 1;
-            } else if (!line.isEmpty()) {
-                if (timed && !open) {
-                    cues.report(
-                            "NO_TIMING",
-                            i + 1,
-                            "This line stands before any time, or behind a blank line; it is kept without one.");
-                    cues.add("", OptionalDouble.empty(), OptionalDouble.empty(), "", line, i + 1);
-                } else {
-                    words.append(words.isEmpty() ? "" : timed ? " " : "\n").append(line);
-                    open = true;
-                }
-            } else if (timed && open) {
-                cues.add("", start, end, "", words.toString(), since);
-                words = new StringBuilder();
-                open = false;
-            }
+            reader.line(lines.get(i).strip(), i + 1);
         }
+        reader.close();
+        return reader.cues.narration(source, Format.PLAIN);
+    }
+
+    private void line(String line, int number) {
+        if (REMARK.matcher(line).matches()) {
+            return;
+        }
+        Matcher found = TIMED.matcher(line);
+        if (found.matches()) {
+            close();
+            int group = found.group(2) != null ? 1 : found.group(10) != null ? 9 : 13;
+            start = seconds(found, group);
+            end = found.group(6) != null ? seconds(found, 5) : OptionalDouble.empty();
+            words = new StringBuilder(found.group(17));
+            open = true;
+            since = number;
+        } else if (line.isEmpty()) {
+            if (timed) {
+                close();
+            }
+        } else {
+            untimed(line, number);
+        }
+    }
+
+    private void untimed(String line, int number) {
+        if (timed && ALMOST.matcher(line).matches()) {
+            close();
+            cues.report(
+                    "BAD_TIMING",
+                    number,
+                    "\"" + Narrations.shortened(line) + "\" does not begin with a time as it should ([1:02] or"
+                            + " [1:01:02]). It is kept without one.");
+            cues.add(line, number);
+        } else if (timed && !open) {
+            cues.report(
+                    "NO_TIMING",
+                    number,
+                    "This line stands before any time, or behind a blank line; it is kept without one.");
+            cues.add(line, number);
+        } else {
+            words.append(words.isEmpty() ? "" : timed ? " " : "\n").append(line);
+            open = true;
+        }
+    }
+
+    private void close() {
         if (open) {
-            cues.add("", start, end, "", words.toString(), since);
+            cues.add("", start, end, List.of(), words.toString(), since);
+            words = new StringBuilder();
+            open = false;
         }
-        return cues.narration(source, Format.PLAIN);
     }
 
     private static OptionalDouble seconds(Matcher found, int group) {

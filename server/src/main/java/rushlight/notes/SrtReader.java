@@ -7,13 +7,18 @@ import java.util.regex.Pattern;
 
 /** Reads SubRip, which nobody has specified, as tolerantly as its many writers need. */
 final class SrtReader {
-    private static final String STAMP = "(\\d{1,3}):(\\d{1,2}):(\\d{1,2})([,.])(\\d{1,3})";
-    private static final Pattern TIMING = Pattern.compile("\\s*" + STAMP + "\\s*-->\\s*" + STAMP + "(?:\\s.*)?");
+    private static final String ARROW = "-->";
+    private static final String STAMP = "(?:(\\d{1,3}):)?(\\d{1,2}):(\\d{1,2})([,.])(\\d{1,3})";
+    private static final Pattern TIMING =
+            Pattern.compile("\\s*" + STAMP + "\\s*-->\\s*" + STAMP + "(?:\\s.*)?", Pattern.DOTALL);
+    private static final Pattern ALMOST = Pattern.compile("\\s*-?\\d{1,3}[:.,][^\\s>]*\\s*-->.*", Pattern.DOTALL);
+    private static final Pattern NUMBER = Pattern.compile("\\s*\\d{1,9}\\s*");
     private static final Pattern MARKS =
-            Pattern.compile("</?(?:b|i|u|font)(?:\\s[^>]*)?>|\\{\\\\[^}]*}", Pattern.CASE_INSENSITIVE);
+            Pattern.compile("</?(?:b|i|u|font)(?:\\s[^<>]*)?>|\\{\\\\[^{}]*}", Pattern.CASE_INSENSITIVE);
 
     private final List<String> lines;
     private final CueList cues = new CueList();
+    private boolean fullStops;
 
     private SrtReader(List<String> lines) {
         this.lines = lines;
@@ -23,8 +28,11 @@ final class SrtReader {
     static boolean begins(List<String> lines) {
         List<String> first =
                 lines.stream().filter(line -> !line.isBlank()).limit(2).toList();
-        return first.stream().anyMatch(line -> TIMING.matcher(line).matches())
-                && (isTiming(first.get(0)) || isNumber(first.get(0)));
+        return first.stream().anyMatch(SrtReader::isTiming) && (isTiming(first.get(0)) || isNumber(first.get(0)));
+    }
+
+    static boolean isTiming(String line) {
+        return line.contains(ARROW) && TIMING.matcher(line).matches();
     }
 
     static Narration read(String source, List<String> lines) {
@@ -36,12 +44,11 @@ final class SrtReader {
     private void blocks() {
         int at = 0;
         while (at < lines.size()) {
-            if (isTiming(lines.get(at))) {
+            if (isMeantAsTiming(lines.get(at))) {
                 at = cue(at);
             } else {
-                boolean number = isNumber(lines.get(at)) && at + 1 < lines.size() && isTiming(lines.get(at + 1));
-                if (!number && !lines.get(at).isBlank()) {
-                    cues.report("NO_TIMING", at + 1, "This line has no time; it is left out.");
+                if (!beginsBlock(at) && !lines.get(at).isBlank()) {
+                    cues.report("NO_TIMING", at + 1, "This line stands before any time; it is left out.");
                 }
                 at++;
             }
@@ -49,16 +56,6 @@ final class SrtReader {
     }
 
     private int cue(int timing) {
-        Matcher found = TIMING.matcher(lines.get(timing));
-        if (!found.matches()) {
-            return timing + 1;
-        }
-        if (found.group(4).equals(".") || found.group(9).equals(".")) {
-            cues.report(
-                    "FULL_STOP",
-                    timing + 1,
-                    "The time is written with a full stop; SubRip writes a comma. It is read.");
-        }
         int at = timing + 1;
         boolean joined = false;
         StringBuilder words = new StringBuilder();
@@ -73,29 +70,49 @@ final class SrtReader {
         if (joined) {
             cues.report("BLANK_LINE_INSIDE", timing + 1, "A blank line stands inside this cue; the parts are joined.");
         }
-        String id = timing > 0 && isNumber(lines.get(timing - 1))
-                ? lines.get(timing - 1).strip()
-                : "";
-        cues.add(id, seconds(found, 1), seconds(found, 6), "", words.toString(), timing + 1);
+        Matcher found = TIMING.matcher(lines.get(timing));
+        if (found.matches()) {
+            if (!fullStops && (found.group(4).equals(".") || found.group(9).equals("."))) {
+                fullStops = true;
+                cues.report(
+                        "FULL_STOP",
+                        timing + 1,
+                        "Times are written with a full stop; SubRip writes a comma. They are read.");
+            }
+            String id = timing > 0 && isNumber(lines.get(timing - 1))
+                    ? lines.get(timing - 1).strip()
+                    : "";
+            cues.add(id, seconds(found, 1), seconds(found, 6), List.of(), words.toString(), timing + 1);
+        } else {
+            cues.report(
+                    "BAD_TIMING",
+                    timing + 1,
+                    "\"" + Narrations.shortened(lines.get(timing))
+                            + "\" is no time as SubRip writes it (00:00:01,000 --> 00:00:02,000). The words are kept"
+                            + " without one.");
+            cues.add(words.toString(), timing + 1);
+        }
         return at;
     }
 
     private boolean beginsBlock(int at) {
-        return isTiming(lines.get(at))
-                || (isNumber(lines.get(at)) && at + 1 < lines.size() && isTiming(lines.get(at + 1)));
+        return isMeantAsTiming(lines.get(at))
+                || (isNumber(lines.get(at)) && at + 1 < lines.size() && isMeantAsTiming(lines.get(at + 1)));
     }
 
-    private static boolean isTiming(String line) {
-        return TIMING.matcher(line).matches();
+    private static boolean isMeantAsTiming(String line) {
+        return line.contains(ARROW)
+                && (TIMING.matcher(line).matches() || ALMOST.matcher(line).matches());
     }
 
     private static boolean isNumber(String line) {
-        return line.strip().matches("\\d{1,9}");
+        return NUMBER.matcher(line).matches();
     }
 
     private static OptionalDouble seconds(Matcher found, int group) {
+        String hours = found.group(group);
         String digits = found.group(group + 4);
-        return OptionalDouble.of(Integer.parseInt(found.group(group)) * 3600
+        return OptionalDouble.of((hours == null ? 0 : Integer.parseInt(hours)) * 3600
                 + Integer.parseInt(found.group(group + 1)) * 60
                 + Integer.parseInt(found.group(group + 2))
                 + Integer.parseInt(digits) / Math.pow(10, digits.length()));

@@ -12,8 +12,10 @@ final class VttReader {
     private static final String ARROW = "-->";
     private static final String STAMP = "(?:(\\d+):)?(\\d{2}):(\\d{2})\\.(\\d{3})";
     private static final Pattern TIMING =
-            Pattern.compile("[ \\t\\f]*" + STAMP + "[ \\t\\f]*-->[ \\t\\f]*" + STAMP + "(?![\\d.:,]).*");
-    private static final Pattern WITH_COMMA = Pattern.compile(".*\\d,\\d{3}.*-->.*");
+            Pattern.compile("[ \\t\\f]*" + STAMP + "[ \\t\\f]*-->[ \\t\\f]*" + STAMP + "(?!\\d).*", Pattern.DOTALL);
+    private static final Pattern WITH_COMMA = Pattern.compile("\\d,\\d{3}\\s*-->");
+    private static final Pattern SIGNATURE = Pattern.compile("WEBVTT(?:[ \\t].*)?", Pattern.DOTALL);
+    private static final Pattern COMMENT = Pattern.compile("(?:NOTE|STYLE|REGION)(?:[ \\t].*)?", Pattern.DOTALL);
 
     private final List<String> lines;
     private final CueList cues = new CueList();
@@ -24,7 +26,7 @@ final class VttReader {
     }
 
     static boolean isSigned(List<String> lines) {
-        return !lines.isEmpty() && lines.get(0).matches("WEBVTT(?:[ \\t].*)?");
+        return !lines.isEmpty() && SIGNATURE.matcher(lines.get(0)).matches();
     }
 
     static Narration read(String source, List<String> lines) {
@@ -66,7 +68,7 @@ final class VttReader {
     }
 
     private static boolean isComment(String line) {
-        return line.matches("(?:NOTE|STYLE|REGION)(?:[ \\t].*)?");
+        return COMMENT.matcher(line).matches();
     }
 
     private void cue(String id, int timing, int from, int to) {
@@ -74,14 +76,16 @@ final class VttReader {
         OptionalDouble start = found.matches() ? seconds(found, 1) : OptionalDouble.empty();
         OptionalDouble end = found.matches() ? seconds(found, 5) : OptionalDouble.empty();
         if (start.isEmpty() || end.isEmpty()) {
-            boolean comma = WITH_COMMA.matcher(lines.get(timing)).matches();
+            boolean comma = WITH_COMMA.matcher(lines.get(timing)).find();
             cues.report(
                     comma ? "LOOKS_LIKE_SRT" : "BAD_TIMING",
                     timing + 1,
                     comma
-                            ? "The time is written with a comma, as SubRip does; WebVTT wants a full stop. The cue is left out."
+                            ? "The time is written with a comma, as SubRip does; WebVTT wants a full stop. The cue is"
+                                    + " left out."
                             : "\"" + Narrations.shortened(lines.get(timing))
-                                    + "\" is no time as WebVTT writes it (00:01.000 --> 00:02.000). The cue is left out.");
+                                    + "\" is no time as WebVTT writes it (00:01.000 --> 00:02.000). The cue is left"
+                                    + " out.");
             return;
         }
         if (!id.isEmpty() && !ids.add(id)) {
@@ -94,7 +98,7 @@ final class VttReader {
                     from + 1,
                     "A \"<\" that is never closed hides the rest of the cue; write &lt; for the sign.");
         }
-        cues.add(id, start, end, text.voice(), text.words(), timing + 1);
+        cues.add(id, start, end, text.voices(), text.words(), timing + 1);
     }
 
     private static OptionalDouble seconds(Matcher found, int group) {

@@ -157,8 +157,12 @@ final class Attributes {
     private Optional<String> near(Hit hit, Cues.Act act) {
         return showing.stream()
                 .filter(cue -> cue.act() == act)
-                .filter(cue -> (cue.first() >= hit.end() && cue.first() - hit.end() < SIDE_AFTER)
-                        || (cue.end() <= hit.first() && hit.first() - cue.end() < SIDE_BEFORE))
+                .filter(cue -> (cue.first() >= hit.end()
+                                && cue.first() - hit.end() < SIDE_AFTER
+                                && !isCut(hit.end(), cue.first()))
+                        || (cue.end() <= hit.first()
+                                && hit.first() - cue.end() < SIDE_BEFORE
+                                && !isCut(cue.end(), hit.first())))
                 .map(Cues.Found::value)
                 .findFirst();
     }

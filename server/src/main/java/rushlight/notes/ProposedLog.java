@@ -37,7 +37,7 @@ public final class ProposedLog {
             "evaluator",
             "note");
 
-    private static final List<String> LISTS = List.of("help", "faults", "results");
+    private static final List<String> LISTS = List.of("help", "results", "faults");
 
     private final Taxonomy taxonomy;
 
@@ -110,6 +110,21 @@ public final class ProposedLog {
     }
 
     private static final String HELP = "protection-help";
+
+    private static String step(Mention said) {
+        String hand = said.hand().filter(h -> !h.equals("both")).map(h -> "@" + h).orElse("");
+        return said.actor() == Actor.BLOCKER ? "[" + said.concept() + "]" : said.concept() + hand;
+    }
+
+    /** Help that is a block of its own stands in the exchange as well. */
+    private boolean isBlockToo(Mention said) {
+        Column help = taxonomy.film().named("help").orElseThrow();
+        return isOf(said, "exchange")
+                && taxonomy.concept(said.concept()).stream()
+                        .flatMap(concept -> concept.classes().stream())
+                        .anyMatch(name -> taxonomy.film().exchange().classes().contains(name)
+                                && !help.classes().contains(name));
+    }
 
     private boolean isOf(Mention said, String column) {
         Column own = taxonomy.film().named(column).orElseThrow();

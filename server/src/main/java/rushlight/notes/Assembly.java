@@ -18,6 +18,14 @@ final class Assembly {
     /** Why what says the same again is left out. */
     static final String SAID_AGAIN = "says the same again";
 
+    /** Why what the speaker takes back is left out. */
+    static final String TAKEN_BACK = "taken back";
+
+    /** Why what is said of another rep in passing is left out. */
+    static final String OF_ANOTHER_REP = "said of another rep";
+
+    private static final int CLAUSES_BACK = 4;
+
     private record Placed(int clause, Hit hit, Mention mention) {}
 
     private final Narration narration;
@@ -25,6 +33,7 @@ final class Assembly {
     private final List<Clause> clauses;
     private final List<Segmenter.Part> parts;
     private final List<Hidden> hidden;
+    private final Sequence sequence;
     private final Map<Integer, List<Placed>> byRep = new TreeMap<>();
     private final List<Placed> statements = new ArrayList<>();
 
@@ -33,7 +42,9 @@ final class Assembly {
             List<Token> tokens,
             List<Clause> clauses,
             List<Segmenter.Part> parts,
-            List<Hidden> hidden) {
+            List<Hidden> hidden,
+            Sequence sequence) {
+        this.sequence = sequence;
         this.narration = narration;
         this.tokens = tokens;
         this.clauses = clauses;
@@ -71,6 +82,27 @@ final class Assembly {
         }
     }
 
+    /** Sets aside what the speaker takes back: the latest of the kind of what he says instead, else the latest of all. */
+    void takeBack(int clause, Cues.Found cue, Optional<Hit> instead) {
+        Segmenter.Part part = parts.get(clause);
+        List<Placed> before =
+                part.kind() == Segment.Kind.SUMMARY ? statements : byRep.getOrDefault(part.rep(), List.of());
+        for (int i = before.size() - 1; i >= 0 && before.get(i).clause() >= clause - CLAUSES_BACK; i--) {
+            Placed said = before.get(i);
+            boolean stands = said.mention().assertion() == Assertion.PERFORMED
+                    || said.mention().assertion() == Assertion.UNCERTAIN;
+            boolean meant = instead.map(
+                            hit -> hit.kind().rank() == said.hit().kind().rank()
+                                    && !hit.term().slug().equals(said.mention().concept()))
+                    .orElse(cue.value().equals("last"));
+            if (stands && meant) {
+                before.remove(i);
+                hide(said.mention(), TAKEN_BACK);
+                return;
+            }
+        }
+    }
+
     private boolean isSame(Placed before, Placed now) {
         Mention a = before.mention();
         Mention b = now.mention();
@@ -87,6 +119,11 @@ final class Assembly {
     private boolean has(Placed placed, Set<String> words) {
         Clause clause = clauses.get(placed.clause());
         return tokens.subList(clause.first(), clause.end()).stream().anyMatch(token -> words.contains(token.key()));
+    }
+
+    void hide(Hit hit, String why) {
+        hidden.add(new Hidden(
+                hit.term().slug(), narration.text().substring(hit.from(), hit.to()), hit.from(), hit.to(), why));
     }
 
     private void hide(Mention said, String why) {
@@ -138,14 +175,12 @@ final class Assembly {
                 own.stream().filter(s -> s.kind() == Segment.Kind.REP).toList();
         List<Mention> tags = new ArrayList<>();
         Map<String, Integer> phases = new TreeMap<>();
-        int order = 0;
-        for (Placed placed : byRep.getOrDefault(ordinal, List.of())) {
+        List<Placed> all = byRep.getOrDefault(ordinal, List.of());
+        Map<Hit, Integer> order = sequence.of(
+                all.stream().filter(Assembly::isStep).map(Placed::hit).toList());
+        for (Placed placed : all) {
             Mention said = placed.mention();
-            boolean step = placed.hit().kind().step()
-                    && said.assertion() == Assertion.PERFORMED
-                    && said.actor() == Actor.PROSPECT;
-            order += step ? 1 : 0;
-            tags.add(step ? said.inOrder(order) : said);
+            tags.add(said.inOrder(order.getOrDefault(placed.hit(), 0)));
             String phase = placed.hit().kind().phase();
             if (!phase.isEmpty() && said.actor() != Actor.OTHER) {
                 phases.merge(phase, said.assertion() == Assertion.PERFORMED ? 2 : 1, Integer::sum);
@@ -164,6 +199,12 @@ final class Assembly {
                 last.to(),
                 own.stream().filter(s -> s.kind() == Segment.Kind.REPLAY).toList(),
                 tags);
+    }
+
+    private static boolean isStep(Placed placed) {
+        return placed.hit().kind().step()
+                && placed.mention().assertion() == Assertion.PERFORMED
+                && placed.mention().actor() == Actor.PROSPECT;
     }
 
     private Optional<Cue> cueAt(int offset) {

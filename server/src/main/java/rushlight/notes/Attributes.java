@@ -18,7 +18,11 @@ final class Attributes {
     private static final int STEPS_TO = 5;
     private static final int RESULT = 6;
     private static final int FAULT = 11;
+    private static final int SHORT_FORM = 3;
     private static final Set<String> LISTS = Set.of("or", "nor");
+    private static final Set<String> THEN = Set.of("and", "then");
+    private static final Set<String> WHERE = Set.of("where", "when");
+    private static final List<String> FORMS = List.of("s", "ed");
 
     private final List<Token> tokens;
     private final List<Cues.Found> asserting;
@@ -119,8 +123,41 @@ final class Attributes {
         if (isCut(cue.end(), hit.first())) {
             return false;
         }
+        if (EnumSet.of(Cues.Act.NEG, Cues.Act.FAKE).contains(cue.act()) && actsAnew(cue, hit)) {
+            return false;
+        }
         int reach = clause.spoken() ? REACH_SPOKEN : REACH;
         return cue.end() <= hit.first() && hit.first() - cue.end() < reach && cue.act() != Cues.Act.PSEUDO;
+    }
+
+    /** "Does not bite and sets the edge", "fakes it and goes outside": what he does then, in a form of its own, he does. */
+    private boolean actsAnew(Cues.Found cue, Hit hit) {
+        String key = tokens.get(hit.first()).key();
+        boolean form = key.length() > SHORT_FORM && FORMS.stream().anyMatch(key::endsWith);
+        boolean verb =
+                cue.act() == Cues.Act.FAKE || tokens.get(cue.end() - 1).key().equals("not");
+        return verb
+                && form
+                && hit.first() > cue.end()
+                && THEN.contains(tokens.get(hit.first() - 1).key());
+    }
+
+    /** Whether the words speak of another rep: "like the one before, where he spun". */
+    boolean isOfAnotherRep(Hit hit, Clause clause, Attributes before) {
+        return asserting.stream().anyMatch(cue -> cue.act() == Cues.Act.OTHER_REP && reaches(cue, hit, clause))
+                || (WHERE.contains(tokens.get(clause.first()).key())
+                        && before.asserting.stream().anyMatch(cue -> cue.act() == Cues.Act.OTHER_REP));
+    }
+
+    /** What takes back what was said before; none where nothing does. */
+    Optional<Cues.Found> retraction(Clause clause) {
+        return asserting.stream()
+                .filter(cue -> cue.act() == Cues.Act.RETRACT)
+                .filter(cue -> !cue.value().equals("mark")
+                        || (cue.first() == clause.first()
+                                && cue.end() < tokens.size()
+                                && !tokens.get(cue.end()).word()))
+                .findFirst();
     }
 
     /** A comma ends what a word reaches, unless the list goes on with "or". */

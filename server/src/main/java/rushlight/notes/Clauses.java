@@ -29,7 +29,8 @@ final class Clauses {
         shown.stream().filter(f -> f.act() == Cues.Act.BREAK).forEach(f -> breaks.put(f.first(), f.act()));
         named.forEach(f -> names.putIfAbsent(f.first(), f));
         parted.stream()
-                .filter(f -> f.act() == Cues.Act.BOUNDARY || f.act() == Cues.Act.REPLAY)
+                .filter(f -> f.act() == Cues.Act.BOUNDARY
+                        || (f.act() == Cues.Act.REPLAY && !f.value().equals("first")))
                 .forEach(f -> breaks.put(f.first(), f.act()));
     }
 

@@ -34,6 +34,7 @@ final class Cues {
         OTHER,
         SIDE,
         HAND,
+        ORDER,
         REPLAY,
         NOT_REPLAY,
         BOUNDARY,

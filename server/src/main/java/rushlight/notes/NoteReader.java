@@ -16,6 +16,8 @@ import rushlight.words.Tokenizer;
  * many threads.
  */
 public final class NoteReader {
+    private static final Set<String> OBJECTS = Set.of("his", "that", "the");
+
     private final Tokenizer tokenizer = Tokenizer.ofBook();
     private final Kinds kinds;
     private final Terms terms;
@@ -64,18 +66,30 @@ public final class NoteReader {
         List<Segmenter.Part> parts = new Segmenter(
                         narration, tokens, clauses, ByClause.of(clauses, parted, Cues.Found::first), namedIn, hits)
                 .parts();
-        Assembly assembly = new Assembly(narration, tokens, clauses, parts, hidden);
+        Assembly assembly = new Assembly(narration, tokens, clauses, parts, hidden, new Sequence(tokens, shown));
         for (int i = 0; i < clauses.size(); i++) {
+            int at = i;
+            Clause clause = clauses.get(i);
+            Attributes here = attributes.get(i);
+            Attributes before = attributes.get(Math.max(0, i - 1));
+            here.retraction(clause).ifPresent(cue -> assembly.takeBack(at, cue, instead(hits, cue, at)));
             for (Hit hit : hits.get(i)) {
-                assembly.add(
-                        i,
-                        hit,
-                        attributes
-                                .get(i)
-                                .mention(hit, clauses.get(i), parts.get(i).kind()));
+                if (here.isOfAnotherRep(hit, clause, before)) {
+                    assembly.hide(hit, Assembly.OF_ANOTHER_REP);
+                } else {
+                    assembly.add(i, hit, here.mention(hit, clause, parts.get(i).kind()));
+                }
             }
         }
         return assembly.notes();
+    }
+
+    /** What is said in place of what is taken back: in the same breath, or the next. */
+    private static Optional<Hit> instead(List<List<Hit>> hits, Cues.Found cue, int at) {
+        return hits.subList(at, Math.min(hits.size(), at + 2)).stream()
+                .flatMap(List::stream)
+                .filter(hit -> hit.first() >= cue.end())
+                .findFirst();
     }
 
     /** The words and marks of all cues; where one ends stands a mark, so that nothing is read across. */
@@ -117,6 +131,9 @@ public final class NoteReader {
             Optional<Kinds.Kind> kind = meant.flatMap(term -> kinds.of(term.slug()));
             if (kind.isPresent()) {
                 found.add(new Hit(place.first(), place.end(), place.from(), place.to(), meant.get(), kind.get()));
+                if (kind.get().actor() == Actor.BLOCKER) {
+                    answered(tokens, place).ifPresent(found::add);
+                }
             } else if (!place.terms().get(0).slug().isEmpty() && !attributes.names(place.first())) {
                 hidden.add(new Hidden(
                         place.terms().get(0).slug(),
@@ -133,6 +150,22 @@ public final class NoteReader {
         }
         found.sort((a, b) -> Integer.compare(a.first(), b.first()));
         return found;
+    }
+
+    /** What the blocker answers is itself done: "chops his long arm down". */
+    private Optional<Hit> answered(List<Token> tokens, Terms.Place place) {
+        for (int i = place.first() + 2; i < place.end(); i++) {
+            if (OBJECTS.contains(tokens.get(i - 1).key())) {
+                for (Terms.Place inner : terms.from(tokens, i, place.end())) {
+                    Terms.Term term = inner.terms().get(0);
+                    Optional<Kinds.Kind> kind = kinds.of(term.slug()).filter(Kinds.Kind::step);
+                    if (kind.isPresent()) {
+                        return Optional.of(new Hit(i, inner.end(), inner.from(), inner.to(), term, kind.get()));
+                    }
+                }
+            }
+        }
+        return Optional.empty();
     }
 
     /** "A five", or "5," at the beginning, is a place on the front; "third and five" is none. */

@@ -29,6 +29,7 @@ final class Segmenter {
     private int latest;
     private boolean placed;
     private boolean ended;
+    private boolean told;
     private double silence;
     private int openedIn = -1;
     private int openedAt;
@@ -154,7 +155,7 @@ final class Segmenter {
 
     /** Two words for "next" in one breath open one rep. */
     private void boundary(Clause clause) {
-        if (kind != Segment.Kind.REP || clause.cue() != openedIn || clause.first() - openedAt > BREATH || ended) {
+        if (kind != Segment.Kind.REP || clause.cue() != openedIn || clause.first() - openedAt > BREATH || told) {
             open();
         }
         openedIn = clause.cue();
@@ -167,6 +168,7 @@ final class Segmenter {
         rep = latest;
         placed = false;
         ended = false;
+        told = false;
     }
 
     /** He lines up again although the rep has his place and how it ended. */
@@ -197,6 +199,7 @@ final class Segmenter {
     private void note(int i) {
         if (kind == Segment.Kind.REP) {
             placed |= hits.get(i).stream().anyMatch(Hit::isPlace);
+            told |= hits.get(i).stream().anyMatch(hit -> hit.kind().step() || hit.isEnd());
             ended |= hits.get(i).stream().anyMatch(Hit::isEnd);
         }
     }

@@ -104,6 +104,14 @@ final class Terms {
         return matcher.best(tokens).stream().map(Terms::place).toList();
     }
 
+    /** The places that begin at a token and end by another, the longest first. */
+    List<Place> from(List<Token> tokens, int first, int end) {
+        return matcher.from(tokens, first).stream()
+                .filter(match -> match.end() <= end)
+                .map(Terms::place)
+                .toList();
+    }
+
     /** What a bare number means as a place on the front. */
     Optional<Term> spot(Token number, String word) {
         return matcher.from(List.of(number, number.takenFor(word)), 0).stream()

@@ -47,6 +47,8 @@ final class Score {
 
     private static final Set<String> DENIED = Set.of("not-performed", "wanted", "hypothetical", "uncertain");
 
+    private static final Set<String> ASIDE = Set.of(Assembly.SAID_AGAIN, Assembly.TAKEN_BACK, Assembly.OF_ANOTHER_REP);
+
     final Tally concepts = new Tally();
     final Tally repStarts = new Tally();
     final Tally tags = new Tally();
@@ -102,7 +104,7 @@ final class Score {
         List<Mention> said = new ArrayList<>(read.statements());
         read.reps().forEach(rep -> said.addAll(rep.tags()));
         List<Hidden> again = read.hidden().stream()
-                .filter(hidden -> hidden.why().equals(Assembly.SAID_AGAIN))
+                .filter(hidden -> ASIDE.contains(hidden.why()))
                 .toList();
         Set<Object> used = new HashSet<>();
         for (Gold.Mark mark : gold.marks()) {
@@ -266,8 +268,8 @@ final class Score {
     public String toString() {
         return String.format(
                 Locale.ROOT,
-                "concepts %s%nassertion %.3f, inverted %d of %d, actor %.3f%nrep starts %s, exact count %d of %d, replays"
-                        + " that opened a rep %d%nPk %.3f WindowDiff %.3f%nrep tags %s%nstatements %s",
+                "concepts %s%nassertion %.3f, inverted %d of %d, actor %.3f%nrep starts %s, exact count %d of %d,"
+                        + " replays that opened a rep %d%nPk %.3f WindowDiff %.3f%nrep tags %s%nstatements %s",
                 concepts,
                 assertionAccuracy(),
                 inverted,

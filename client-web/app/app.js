@@ -15,6 +15,7 @@ const PAGES = {
   film: () => import('./film/film.js'),
   sheet: () => import('./film/sheet.js'),
   import: () => import('./import/import.js'),
+  notes: () => import('./notes/notes.js'),
   compare: () => import('./compare/compare.js'),
   board: () => import('./board/board.js'),
   lost: () => import('./shell/lost.js'),
@@ -24,6 +25,7 @@ const MENU = [
   ['Board', '/board', ['board', 'prospect']],
   ['Book', '/technique', ['book', 'technique']],
   ['Film', '/film', ['film', 'sheet']],
+  ['Notes', '/notes', ['notes']],
   ['Import', '/import', ['import']],
   ['Compare', '/compare', ['compare']],
 ];

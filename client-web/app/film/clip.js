@@ -10,7 +10,7 @@ const FRAME = 1 / 30;
 const STEP = 2;
 
 /**
- * @param {{onmark: (column: 'start' | 'end', time: string) => void}} wants
+ * @param {{onmark?: (column: 'start' | 'end', time: string) => void}} wants without it no start or end can be set
  */
 export function clipDeck({ onmark }) {
   const root = el('section', { class: 'clip controls', 'aria-label': 'Film' });
@@ -81,7 +81,7 @@ export function clipDeck({ onmark }) {
   const stage = el('div', { hidden: true }, video, el('div', { class: 'deck' },
     playing, button('− 2 s', deeds.back), button('+ 2 s', deeds.on), button('‹ frame', deeds.frameBack), button('frame ›', deeds.frameOn),
     button('To its start', deeds.start), looping, el('label', { class: 'row' }, 'Speed ', speeds),
-    button('Start here', deeds.markStart), button('End here', deeds.markEnd), time));
+    onmark ? [button('Start here', deeds.markStart), button('End here', deeds.markEnd)] : null, time));
   const file = el('input', { type: 'file', id: 'film-file', accept: 'video/*,.webm,.mp4,.mkv,.mov', multiple: true, onchange: event => pick(event.target.files) });
   root.append(none, stage, el('div', { class: 'deck file' }, el('label', { for: 'film-file' }, 'Film from your disk'), file));
 

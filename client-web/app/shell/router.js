@@ -12,6 +12,7 @@ const PAGES = [
   ['sheet', '/rep/:prospect/:game/:rep'],
   ['sheet', '/rep/:prospect'],
   ['sheet', '/rep'],
+  ['notes', '/notes'],
   ['import', '/import'],
   ['compare', '/compare'],
   ['board', '/board'],

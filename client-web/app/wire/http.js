@@ -28,11 +28,18 @@ export async function readTagged(path, parameters = {}, { signal } = {}) {
 export const readText = (path, parameters = {}, { signal } = {}) => ask(address(path, parameters), { signal }).then(answer => answer.text());
 
 /** Sends JSON, or text with its type, and reads JSON back. With `wait: false` long work may answer with a job. */
-export async function send(method, path, { parameters = {}, body, type = 'application/json', tag, wait = true, signal } = {}) {
-  const headers = { ...(body === undefined ? {} : { 'Content-Type': type }), ...(tag ? { 'If-Match': tag } : {}), ...(wait ? {} : { Prefer: 'respond-async' }) };
-  const answer = await ask(address(path, parameters), { method, headers, body: typeof body === 'string' ? body : JSON.stringify(body), signal });
+export async function send(method, path, wants = {}) {
+  const answer = await sent(method, path, wants);
   const text = await answer.text();
   return { tag: answer.headers.get('ETag'), body: text ? JSON.parse(text) : null };
+}
+
+/** Sends JSON, or text with its type, and reads text back. */
+export const sendForText = (method, path, wants = {}) => sent(method, path, wants).then(answer => answer.text());
+
+function sent(method, path, { parameters = {}, body, type = 'application/json', tag, wait = true, signal } = {}) {
+  const headers = { ...(body === undefined ? {} : { 'Content-Type': type }), ...(tag ? { 'If-Match': tag } : {}), ...(wait ? {} : { Prefer: 'respond-async' }) };
+  return ask(address(path, parameters), { method, headers, body: typeof body === 'string' ? body : JSON.stringify(body), signal });
 }
 
 /** A path with its parameters. */

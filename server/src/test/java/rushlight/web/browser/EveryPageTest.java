@@ -48,6 +48,7 @@ class EveryPageTest {
         /rep/tavish-mordell/calder-mill-at-harrow-vale-2025-09-13/r04      | What the rules make of it
         /rep                                                               | Whose, and where
         /import                                                            | Drop a CSV here
+        /notes                                                             | Drop notes here
         /compare?id=tavish-mordell&id=keverne-toll                         | Where the tape tells them apart
         /nowhere                                                           | There is no such page
         """)

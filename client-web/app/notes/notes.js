@@ -1,0 +1,142 @@
+/** Notes: what was spoken or typed while the film ran becomes proposed reps, and those a person accepts become a film log. */
+import { columns } from '../wire/book.js';
+import { path, read, send, sendForText, Trouble } from '../wire/http.js';
+import { labelsReady } from '../wire/labels.js';
+import { counted, el, field, show } from '../parts/elements.js';
+import { clipDeck } from '../film/clip.js';
+import { save } from '../import/report.js';
+import { pageKeys } from '../shell/keys.js';
+import { notice } from '../shell/notices.js';
+import { kept, progress, restored } from './notes-state.js';
+import { review, told } from './review.js';
+
+const TYPED = 'typed.txt';
+
+export async function mount(page, context) {
+  context.title('Notes');
+  const [{ columns: known }, { prospects }] = await Promise.all([columns(), read('/api/prospects', {}, context), labelsReady()]);
+  const phases = known.find(column => column.name === 'phase')?.oneOf ?? [];
+  let file = null;
+  let open = null;
+  const below = el('div', { 'aria-live': 'off' });
+  const trouble = el('div', { role: 'alert' });
+  const far = el('p', { class: 'far', role: 'status' });
+  const deck = clipDeck({});
+  const box = (id, words, attributes = {}) => field(words, el('input', { id, autocomplete: 'off', ...attributes }));
+  const value = id => page.querySelector(`#${id}`).value.trim();
+
+  pageKeys('Notes', [
+    ['j', 'to the next tag', 'j', () => open?.walk(1)], ['k', 'to the former tag', 'k', () => open?.walk(-1)],
+    ['a', 'accept it and go on', 'a', () => open?.choose(true)], ['r', 'reject it and go on', 'r', () => open?.choose(false)],
+    ['s', 'accept what is sure in this rep', 's', () => open?.chooseSure()], ['u', 'take the last decision back', 'u', () => open?.undo()],
+  ]);
+
+  const typed = el('textarea', { id: 'typed', rows: 5, placeholder: '[0:12] wide 9, chops, dips, flattens, sack' });
+  page.append(el('h1', {}, 'Notes become reps'),
+    el('p', { class: 'lead' }, 'Speak or type while the film runs. Each tag is shown beside the words it came from; nothing is kept that you did not accept.'),
+    dropZone(took),
+    el('details', { class: 'brief' }, el('summary', {}, 'Or type them here'), field('A time and what you see, one line a rep', typed, { wide: true }),
+      el('p', {}, el('button', { type: 'button', onclick: () => took({ name: TYPED, text: async () => typed.value }) }, 'Read them'))),
+    el('div', { class: 'fields controls whose' },
+      box('prospect', 'Whose reps', { list: 'known-prospects', onchange: () => file && readNotes() }), box('game', 'Which game'), box('evaluator', 'Who speaks'),
+      box('video', 'Film the times belong to', { onchange: () => turn(null) }),
+      el('datalist', { id: 'known-prospects' }, prospects.map(one => el('option', { value: one.name })))),
+    trouble, below);
+
+  async function took(chosen) {
+    file = { name: chosen.name, text: await chosen.text() };
+    await readNotes();
+  }
+
+  async function readNotes() {
+    show(trouble);
+    show(below, el('p', { class: 'loading' }, `Reading ${file.name} …`));
+    try {
+      const { body: sheet } = await send('POST', '/api/notes', { parameters: { name: file.name, prospect: value('prospect') }, body: file.text, type: 'text/plain', signal: context.signal });
+      opened(sheet);
+    } catch (fault) { show(below); failed(fault); }
+  }
+
+  function opened(sheet) {
+    const { reps } = sheet.notes;
+    open = review({ sheet, state: restored(recall(file.name)), phases, onchange: changed, onrep: turn });
+    show(below,
+      el('h2', {}, reps.length ? `${counted(reps.length, 'rep')} in ${file.name}` : `No rep in ${file.name}`),
+      reps.length ? null : el('p', {}, 'Nothing in these notes speaks of a rep. One line a rep reads best, with its time in brackets.'),
+      el('details', { class: 'brief film-beside' }, el('summary', {}, 'The film beside it'), deck.root), open.root,
+      el('div', { class: 'save-bar controls' }, far,
+        el('button', { type: 'button', class: 'first', onclick: take }, 'Take in what is accepted'),
+        el('button', { type: 'button', onclick: download }, 'Download it as CSV')));
+    changed(open.state());
+
+    function changed(state) {
+      remember(file.name, kept(state));
+      far.textContent = told(progress(reps, state));
+    }
+  }
+
+  const turn = rep => deck.turnTo({ video: value('video'), start: rep?.start ?? null, end: rep?.end ?? null });
+
+  async function log() {
+    const missing = [['prospect', 'whose reps these are'], ['game', 'which game it was']].find(([id]) => !value(id));
+    if (missing) {
+      page.querySelector(`#${missing[0]}`).focus();
+      throw new Trouble({ title: 'One thing is missing', detail: `Say ${missing[1]}: a film log names the player and the game.` });
+    }
+    const { chosen, phases: named } = open.state();
+    return sendForText('POST', '/api/notes/log', {
+      body: { name: file.name, text: file.text, prospect: value('prospect'), game: value('game'), video: value('video'), evaluator: value('evaluator'),
+        accepted: Object.keys(chosen).filter(key => chosen[key]), phases: named },
+      signal: context.signal,
+    });
+  }
+
+  async function download() {
+    show(trouble);
+    try { save(`${file.name.replace(/\.[^.]*$/, '')}.csv`, await log()); } catch (fault) { failed(fault); }
+  }
+
+  async function take() {
+    show(trouble);
+    try {
+      const body = await log();
+      const { body: report } = await send('POST', '/api/import', { parameters: { name: file.name, mode: 'add', evaluator: value('evaluator') }, body, type: 'text/csv', signal: context.signal });
+      const revision = report.revision;
+      notice(`Took in ${counted(report.came, 'rep')}.`, report.came ? async () => {
+        notice((await send('POST', '/api/undo', { parameters: { revision } })).body.said);
+      } : null);
+      show(trouble, el('p', {}, `${counted(report.came, 'rep')} of ${file.name} came in: `, report.logs.map(one => el('a', { href: path('film', one.prospect) }, 'his film log'))));
+    } catch (fault) { failed(fault); }
+  }
+
+  function failed(fault) {
+    if (!(fault instanceof Trouble)) throw fault;
+    const { faults, reasons } = fault.problem;
+    show(trouble, el('div', { class: 'trouble' }, el('p', {}, el('strong', {}, fault.title)), el('p', {}, fault.message),
+      reasons?.length ? el('ul', {}, reasons.map(reason => el('li', {}, reason))) : null,
+      faults?.length ? el('ul', {}, faults.slice(0, 20).map(one => el('li', {}, one.message))) : null));
+    trouble.scrollIntoView({ block: 'nearest' });
+  }
+}
+
+function dropZone(took) {
+  const input = el('input', { id: 'notes-file', type: 'file', accept: '.vtt,.srt,.txt,text/vtt,text/plain', onchange: event => { if (event.target.files[0]) took(event.target.files[0]); } });
+  const zone = el('div', { class: 'drop-zone' }, el('p', {}, el('label', { for: 'notes-file' }, 'Drop notes here (.vtt, .srt or lines with times), or pick a file')), input);
+  for (const name of ['dragover', 'dragenter']) zone.addEventListener(name, event => { event.preventDefault(); zone.classList.add('over'); });
+  zone.addEventListener('dragleave', () => zone.classList.remove('over'));
+  zone.addEventListener('drop', event => {
+    event.preventDefault();
+    zone.classList.remove('over');
+    if (event.dataTransfer.files[0]) took(event.dataTransfer.files[0]);
+  });
+  return zone;
+}
+
+/** Decisions stay in this browser, by the name of the file. */
+function remember(name, text) {
+  try { localStorage.setItem(`notes:${name}`, text); } catch { /* A full or forbidden store keeps nothing; the page works on. */ }
+}
+
+function recall(name) {
+  try { return localStorage.getItem(`notes:${name}`); } catch { return null; }
+}

@@ -96,10 +96,11 @@ public final class ProposedLog {
                 .findFirst();
         if (list.isPresent()) {
             cells.computeIfAbsent(list.get(), c -> new ArrayList<>()).add(said.concept());
+            if (isBlockToo(said)) {
+                exchange.add(step(said));
+            }
         } else if (isOf(said, "exchange")) {
-            String hand =
-                    said.hand().filter(h -> !h.equals("both")).map(h -> "@" + h).orElse("");
-            exchange.add(said.actor() == Actor.BLOCKER ? "[" + said.concept() + "]" : said.concept() + hand);
+            exchange.add(step(said));
         } else if (isOf(said, "alignment") && !cells.containsKey("alignment")) {
             cells.put("alignment", List.of(said.concept()));
         } else if (isOf(said, "stance") && !cells.containsKey("stance")) {
@@ -112,7 +113,8 @@ public final class ProposedLog {
     private static final String HELP = "protection-help";
 
     private static String step(Mention said) {
-        String hand = said.hand().filter(h -> !h.equals("both")).map(h -> "@" + h).orElse("");
+        String hand =
+                said.hand().filter(h -> !h.equals("both")).map(h -> "@" + h).orElse("");
         return said.actor() == Actor.BLOCKER ? "[" + said.concept() + "]" : said.concept() + hand;
     }
 

@@ -2,6 +2,7 @@ package rushlight.notes;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.charset.StandardCharsets;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.Test;
@@ -91,7 +92,8 @@ class SubRipTest {
 
     @Test
     void the_signature_of_webvtt_counts_more_than_the_name_of_the_file() {
-        Told told = new Told(Narrations.read("friday.srt", "WEBVTT\n\n00:01.000 --> 00:02.000\nrip".getBytes()));
+        Told told = new Told(Narrations.read(
+                "friday.srt", "WEBVTT\n\n00:01.000 --> 00:02.000\nrip".getBytes(StandardCharsets.UTF_8)));
         assertThat(told.narration().format()).isEqualTo(Format.WEBVTT);
         assertThat(told.words()).containsExactly("rip");
     }

@@ -47,10 +47,11 @@ class NotesPageTest {
         browser.sees("2 reps in friday.vtt");
         browser.sees("Looked at again: rep 1");
         int tags = browser.all(".tag-keys").size();
-        assertThat(new AxeBuilder().analyze(browser.driver()).getViolations().stream()
-                        .filter(rule -> List.of("serious", "critical").contains(rule.getImpact()))
-                        .map(Object::toString)
-                        .toList())
+        assertThat(new AxeBuilder()
+                        .analyze(browser.driver()).getViolations().stream()
+                                .filter(rule -> List.of("serious", "critical").contains(rule.getImpact()))
+                                .map(Object::toString)
+                                .toList())
                 .isEmpty();
         assertThat(browser.scrollsSideways()).isFalse();
 

@@ -25,6 +25,11 @@ record Hit(int first, int end, int from, int to, Terms.Term term, Kinds.Kind kin
         return kind.rank() == ENDS;
     }
 
+    /** Whether something happens: a step, a block, an answer or a result. */
+    boolean happens() {
+        return kind.rank() <= ENDS;
+    }
+
     /** Whether it belongs to what happens in a rep. */
     boolean tellsOfRep() {
         return kind.rank() <= PLACES_TO + 1;

@@ -22,6 +22,7 @@ final class Segmenter {
     private final ByClause<Cues.Found> cues;
     private final List<List<Hit>> hits;
     private final ByClause<Cues.Found> him;
+    private final List<Part> parts = new ArrayList<>();
     private final boolean terse;
 
     private Segment.Kind kind = Segment.Kind.CHATTER;
@@ -29,6 +30,7 @@ final class Segmenter {
     private int latest;
     private boolean placed;
     private boolean ended;
+    private boolean happened;
     private boolean told;
     private double silence;
     private int openedIn = -1;
@@ -61,14 +63,13 @@ final class Segmenter {
 
     List<Part> parts() {
         measureSilence();
-        List<Part> parts = new ArrayList<>();
         for (int i = 0; i < clauses.size(); i++) {
             step(i);
             parts.add(new Part(kind, kind == Segment.Kind.REP || kind == Segment.Kind.REPLAY ? rep : 0));
             note(i);
         }
-        begin(parts);
-        return parts;
+        begin();
+        return List.copyOf(parts);
     }
 
     private void step(int i) {
@@ -106,7 +107,7 @@ final class Segmenter {
     }
 
     /** What leads up to the first rep and already speaks of him belongs to it. */
-    private void begin(List<Part> parts) {
+    private void begin() {
         int first = 0;
         while (first < parts.size() && parts.get(first).kind() == Segment.Kind.CHATTER) {
             first++;
@@ -153,8 +154,12 @@ final class Segmenter {
                 && tellsOfRep(i);
     }
 
-    /** Two words for "next" in one breath open one rep. */
+    /** Two words for "next" in one breath open one rep; words before the first count in which nothing happens open none. */
     private void boundary(Clause clause) {
+        if (latest == 1 && kind == Segment.Kind.REP && !happened) {
+            parts.replaceAll(part -> new Part(Segment.Kind.CHATTER, 0));
+            latest = 0;
+        }
         if (kind != Segment.Kind.REP || clause.cue() != openedIn || clause.first() - openedAt > BREATH || told) {
             open();
         }
@@ -198,6 +203,7 @@ final class Segmenter {
 
     private void note(int i) {
         if (kind == Segment.Kind.REP) {
+            happened |= hits.get(i).stream().anyMatch(Hit::happens);
             placed |= hits.get(i).stream().anyMatch(Hit::isPlace);
             told |= hits.get(i).stream().anyMatch(hit -> hit.kind().step() || hit.isEnd());
             ended |= hits.get(i).stream().anyMatch(Hit::isEnd);
@@ -209,7 +215,13 @@ final class Segmenter {
         Clause own = clauses.get(clause);
         for (Cues.Found cue : cues.of(clause)) {
             boolean alone = cue.end() >= tokens.size() || !tokens.get(cue.end()).word();
-            if (!cue.value().equals("first") || (own.begins() && cue.first() == own.first() && alone)) {
+            boolean begins = own.begins() && cue.first() == own.first();
+            boolean counts = switch (cue.value()) {
+                case "first" -> begins && alone;
+                case "begins" -> begins;
+                default -> true;
+            };
+            if (counts) {
                 said.add(cue.act());
             }
         }

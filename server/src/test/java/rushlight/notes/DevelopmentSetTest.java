@@ -6,6 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Objects;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
@@ -69,6 +70,20 @@ class DevelopmentSetTest {
                     .isEqualTo(once);
             break;
         }
+    }
+
+    /** Ten narrations by another hand; what they say of the reader is in the README beside them. */
+    @Test
+    void the_second_set_is_read_as_well_as_it_was(TestReporter report) {
+        Score second = new Score(TAXONOMY::isA);
+        Gold.of(Objects.requireNonNull(DevelopmentSetTest.class.getResourceAsStream("/notes/second-set.jsonl")))
+                .forEach(gold -> second.add(gold, READER.read(narration(gold), gold.prospect())));
+        report.publishEntry("second set", second.toString());
+        assertThat(second.concepts.precision()).isGreaterThanOrEqualTo(0.90);
+        assertThat(second.concepts.recall()).isGreaterThanOrEqualTo(0.82);
+        assertThat(second.inverted).isLessThanOrEqualTo(second.denied / 10);
+        assertThat(second.replaysThatOpened).isZero();
+        assertThat(second.repStarts.f1()).isGreaterThanOrEqualTo(0.88);
     }
 
     /** Scores a file of other narrations, where one is named: it is read once, and nothing is asked of it. */

@@ -64,7 +64,13 @@ public final class NoteReader {
             hits.add(hits(narration, tokens, clauses.get(i), placesIn.of(i), shownIn.of(i), here, hidden));
         }
         List<Segmenter.Part> parts = new Segmenter(
-                        narration, tokens, clauses, ByClause.of(clauses, parted, Cues.Found::first), namedIn, hits)
+                        narration,
+                        tokens,
+                        clauses,
+                        ByClause.of(clauses, parted, Cues.Found::first),
+                        namedIn,
+                        hits,
+                        asOfRep(clauses, hits, attributes))
                 .parts();
         Assembly assembly = new Assembly(narration, tokens, clauses, parts, hidden, new Sequence(tokens, shown));
         for (int i = 0; i < clauses.size(); i++) {
@@ -82,6 +88,19 @@ public final class NoteReader {
             }
         }
         return assembly.notes();
+    }
+
+    private static List<List<Mention>> asOfRep(
+            List<Clause> clauses, List<List<Hit>> hits, List<Attributes> attributes) {
+        List<List<Mention>> said = new ArrayList<>();
+        for (int i = 0; i < clauses.size(); i++) {
+            Clause clause = clauses.get(i);
+            Attributes here = attributes.get(i);
+            said.add(hits.get(i).stream()
+                    .map(hit -> here.mention(hit, clause, Segment.Kind.REP))
+                    .toList());
+        }
+        return said;
     }
 
     /** What is said in place of what is taken back: in the same breath, or the next. */

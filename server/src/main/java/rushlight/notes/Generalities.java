@@ -1,0 +1,53 @@
+package rushlight.notes;
+
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+
+/** Which lines speak of the player in general: traits, faults and wishes, and nothing that happened. */
+final class Generalities {
+    private static final Set<Assertion> OPEN =
+            EnumSet.of(Assertion.WANTED, Assertion.TENDENCY, Assertion.UNCERTAIN, Assertion.HYPOTHETICAL);
+
+    private final List<Clause> clauses;
+    private final List<List<Hit>> hits;
+    private final List<List<Mention>> said;
+
+    Generalities(List<Clause> clauses, List<List<Hit>> hits, List<List<Mention>> said) {
+        this.clauses = clauses;
+        this.hits = hits;
+        this.said = said;
+    }
+
+    /** Whether nothing happens in a clause, and nobody lines up. */
+    boolean isGeneral(int clause) {
+        for (int i = 0; i < hits.get(clause).size(); i++) {
+            Hit hit = hits.get(clause).get(i);
+            Mention mention = said.get(clause).get(i);
+            boolean done = mention.assertion() == Assertion.PERFORMED;
+            boolean his = mention.actor() == Actor.PROSPECT;
+            if (hit.isPlace() || (hit.happens() && (done || !his))) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Whether the last line of the notes, from a clause that begins it, speaks in general after a rep was told. */
+    boolean isOutside(int first, Openings.SoFar before) {
+        int cue = clauses.get(first).cue();
+        if (!before.told() || clauses.get(clauses.size() - 1).cue() != cue) {
+            return false;
+        }
+        boolean something = false;
+        boolean open = false;
+        for (int i = first; i < clauses.size(); i++) {
+            if (!isGeneral(i)) {
+                return false;
+            }
+            something |= !hits.get(i).isEmpty();
+            open |= said.get(i).stream().anyMatch(mention -> OPEN.contains(mention.assertion()));
+        }
+        return something && (before.ended() || open);
+    }
+}

@@ -1,0 +1,176 @@
+package rushlight.notes;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import rushlight.words.Token;
+
+/**
+ * Weighs what speaks for a clause to open a rep where no word says so. The weights are whole numbers, set by hand so that
+ * each sum can be read: a place to line up after the rep before has ended is enough, the beginning of a line alone is not.
+ */
+final class Openings {
+    /** How far from its beginning, in tokens, a clause is led by something. */
+    static final int SHORT = 3;
+
+    private static final int PLACE_WITHIN = 4;
+
+    private static final int ENOUGH = 6;
+    private static final int OPENER = 4;
+    private static final int LINE = 2;
+    private static final int SENTENCE = 1;
+    private static final int PLACE = 2;
+    private static final int PLACED_BEFORE = 1;
+    private static final int ENDED = 2;
+    private static final int TOLD = 1;
+    private static final int SILENCE = 1;
+    private static final int TERSE = 1;
+    private static final int TIMED = 3;
+    private static final int OTHER_PHASE = 2;
+    private static final int NOW = 1;
+    private static final int SAME_LOOK = -1;
+    private static final double WORDS_OF_TERSE = 6;
+    private static final Set<String> NOWS = Set.of("now", "then");
+    private static final Set<String> MEN = Set.of("the", "our", "that");
+
+    /**
+     * What is known of the rep that is being told.
+     *
+     * @param placed whether it was said where he lined up
+     * @param ended whether it was said how it ended
+     * @param told whether a step or an end was told
+     * @param phase the phase of what was told last; empty where nothing was
+     */
+    record SoFar(boolean placed, boolean ended, boolean told, String phase) {
+        static final SoFar NOTHING = new SoFar(false, false, false, "");
+
+        SoFar and(List<Hit> hits) {
+            String last = phase;
+            for (Hit hit : hits) {
+                last = hit.kind().phase().isEmpty() ? last : hit.kind().phase();
+            }
+            return new SoFar(
+                    placed || hits.stream().anyMatch(Hit::isPlace),
+                    ended || hits.stream().anyMatch(Hit::isEnd),
+                    told || hits.stream().anyMatch(hit -> hit.kind().step() || hit.isEnd()),
+                    last);
+        }
+
+        /** Whether it was told from its beginning to its end. */
+        boolean isWhole() {
+            return told && ended;
+        }
+    }
+
+    private final Narration notes;
+    private final List<Token> tokens;
+    private final List<Clause> clauses;
+    private final List<List<Hit>> hits;
+    private final boolean terse;
+    private final double silence;
+
+    Openings(Narration notes, List<Token> tokens, List<Clause> clauses, List<List<Hit>> hits) {
+        this.notes = notes;
+        this.tokens = tokens;
+        this.clauses = clauses;
+        this.hits = hits;
+        this.terse = isTerse();
+        this.silence = silence();
+    }
+
+    /**
+     * Whether enough speaks for a new rep.
+     *
+     * @param at the clause
+     * @param before what is known of the rep before
+     * @param kind what the clause before belongs to
+     * @param opener whether words lead the clause that often open a rep
+     * @param line what the words of the rest of its line mark
+     */
+    boolean opens(int at, SoFar before, Segment.Kind kind, boolean opener, Set<Cues.Act> line) {
+        Clause clause = clauses.get(at);
+        if (clause.begins()
+                && !opener
+                && (line.contains(Cues.Act.REPLAY) || line.contains(Cues.Act.SUMMARY) || !tellsOfRep(at))) {
+            return false;
+        }
+        boolean sentence = isSentence(at);
+        boolean place = hits.get(at).stream().anyMatch(hit -> isPlace(hit, clause));
+        boolean now = NOWS.contains(tokens.get(clause.first()).key());
+        if (!sentence && !now && !place && !opener) {
+            return false;
+        }
+        if (kind == Segment.Kind.SUMMARY && !(clause.begins() && (place || opener))) {
+            return false;
+        }
+        int sum = clause.begins() ? LINE : sentence ? SENTENCE : 0;
+        sum += opener ? OPENER : 0;
+        sum += place ? PLACE + (before.placed() ? PLACED_BEFORE : 0) : 0;
+        sum += before.ended() ? ENDED : 0;
+        sum += before.told() ? TOLD : 0;
+        sum += now ? NOW : 0;
+        sum += clause.begins() && clause.cue() > 0 && gap(clause.cue()) >= silence ? SILENCE : 0;
+        sum += terse && clause.begins() ? TERSE + (notes.format() == Format.PLAIN ? TIMED : 0) : 0;
+        sum += clause.begins() && isOtherPhase(at, before) ? OTHER_PHASE : 0;
+        sum += kind == Segment.Kind.REPLAY && !clause.begins() ? SAME_LOOK : 0;
+        return sum >= ENOUGH;
+    }
+
+    /** He lines up; "the three-technique" is somebody who does. */
+    private boolean isPlace(Hit hit, Clause clause) {
+        return hit.isPlace()
+                && hit.first() - clause.first() <= PLACE_WITHIN
+                && (hit.first() == 0 || !MEN.contains(tokens.get(hit.first() - 1).key()));
+    }
+
+    /** A run after a rush, or a rush after a run. */
+    private boolean isOtherPhase(int at, SoFar before) {
+        return hits.get(at).stream()
+                .map(hit -> hit.kind().phase())
+                .filter(phase -> !phase.isEmpty())
+                .findFirst()
+                .filter(phase -> !before.phase().isEmpty() && !phase.equals(before.phase()))
+                .isPresent();
+    }
+
+    /** Whether a line tells of a rep at all. */
+    private boolean tellsOfRep(int first) {
+        int cue = clauses.get(first).cue();
+        for (int i = first; i < clauses.size() && clauses.get(i).cue() == cue; i++) {
+            if (hits.get(i).stream().anyMatch(Hit::tellsOfRep)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private boolean isSentence(int at) {
+        Clause clause = clauses.get(at);
+        return clause.begins() || Edges.ends(tokens.get(clause.first() - 1));
+    }
+
+    /** Notes of a few words a line, each with its own rep. */
+    private boolean isTerse() {
+        long words = tokens.stream().filter(Token::word).count();
+        long ends = tokens.stream().filter(Edges::ends).count();
+        return notes.cues().size() > 1 && words <= WORDS_OF_TERSE * ends;
+    }
+
+    private double silence() {
+        List<Double> gaps = new ArrayList<>();
+        for (int c = 1; c < notes.cues().size(); c++) {
+            gaps.add(gap(c));
+        }
+        gaps.sort(Double::compare);
+        double median = gaps.isEmpty() ? 0 : gaps.get(gaps.size() / 2);
+        return Math.max(1, 3 * median);
+    }
+
+    private double gap(int cue) {
+        Cue before = notes.cues().get(cue - 1);
+        Cue now = notes.cues().get(cue);
+        return before.end().isPresent() && now.start().isPresent()
+                ? now.start().getAsDouble() - before.end().getAsDouble()
+                : 0;
+    }
+}

@@ -25,6 +25,7 @@ final class Assembly {
     static final String OF_ANOTHER_REP = "said of another rep";
 
     private static final int CLAUSES_BACK = 4;
+    private static final int FIT = 2;
 
     private record Placed(int clause, Hit hit, Mention mention) {}
 
@@ -113,7 +114,8 @@ final class Assembly {
         boolean replay = parts.get(now.clause()).kind() == Segment.Kind.REPLAY;
         boolean told = now.hit().first() > 0
                 && DEFINITE.contains(tokens.get(now.hit().first() - 1).key());
-        return replay || (!repeated && (told || !now.hit().kind().step() || before.clause() == now.clause()));
+        boolean fit = now.hit().kind().rank() == FIT;
+        return replay || (!repeated && (told || fit || !now.hit().kind().step() || before.clause() == now.clause()));
     }
 
     private boolean has(Placed placed, Set<String> words) {

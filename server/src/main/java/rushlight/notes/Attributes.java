@@ -19,18 +19,28 @@ final class Attributes {
     private static final int RESULT = 6;
     private static final int FAULT = 11;
     private static final int SHORT_FORM = 3;
+    private static final int TRAIT = 10;
+    private static final String BALL = "ball";
     private static final Set<String> LISTS = Set.of("or", "nor");
     private static final Set<String> THEN = Set.of("and", "then");
     private static final Set<String> WHERE = Set.of("where", "when");
+    private static final Set<Cues.Act> ONE = EnumSet.of(Cues.Act.NEG, Cues.Act.UNC);
     private static final List<String> FORMS = List.of("s", "ed");
 
     private final List<Token> tokens;
     private final List<Cues.Found> asserting;
     private final List<Cues.Found> naming;
     private final List<Cues.Found> showing;
+    private final List<Terms.Place> here;
 
-    /** The cues that begin in one clause. */
-    Attributes(List<Token> tokens, List<Cues.Found> asserting, List<Cues.Found> naming, List<Cues.Found> showing) {
+    /** The cues that begin in one clause, and where its terms stand. */
+    Attributes(
+            List<Token> tokens,
+            List<Cues.Found> asserting,
+            List<Cues.Found> naming,
+            List<Cues.Found> showing,
+            List<Terms.Place> here) {
+        this.here = here;
         this.tokens = tokens;
         this.asserting = asserting;
         this.naming = naming;
@@ -103,7 +113,7 @@ final class Attributes {
         if (acts.contains(Cues.Act.NEG) || acts.contains(Cues.Act.FAKE) || failed) {
             return Assertion.NOT_PERFORMED;
         }
-        if (acts.contains(Cues.Act.TEND)) {
+        if (acts.contains(Cues.Act.TEND) && hit.kind().rank() != TRAIT) {
             return Assertion.TENDENCY;
         }
         if (clause.question() && asserting.stream().anyMatch(cue -> cue.act() == Cues.Act.ASK)) {
@@ -118,7 +128,10 @@ final class Attributes {
             return false;
         }
         if (cue.value().equals("before")) {
-            return hit.end() <= cue.first() && cue.first() - hit.end() < BACK;
+            boolean last = cue.end() == clause.end();
+            return hit.end() <= cue.first()
+                    && cue.first() - hit.end() < BACK
+                    && (last || !isCut(hit.end(), cue.first()));
         }
         if (isCut(cue.end(), hit.first())) {
             return false;
@@ -126,8 +139,17 @@ final class Attributes {
         if (EnumSet.of(Cues.Act.NEG, Cues.Act.FAKE).contains(cue.act()) && actsAnew(cue, hit)) {
             return false;
         }
+        if (clause.spoken() && ONE.contains(cue.act()) && isSpent(cue, hit, clause)) {
+            return false;
+        }
         int reach = clause.spoken() ? REACH_SPOKEN : REACH;
         return cue.end() <= hit.first() && hit.first() - cue.end() < reach && cue.act() != Cues.Act.PSEUDO;
+    }
+
+    /** Without marks, what is denied or doubted is the next term only, unless an "or" goes on with it. */
+    private boolean isSpent(Cues.Found cue, Hit hit, Clause clause) {
+        return here.stream().anyMatch(other -> other.first() >= cue.end() && other.end() <= hit.first())
+                && tokens.subList(cue.end(), clause.end()).stream().noneMatch(token -> LISTS.contains(token.key()));
     }
 
     /** "Does not bite and sets the edge", "fakes it and goes outside": what he does then, in a form of its own, he does. */
@@ -165,7 +187,7 @@ final class Attributes {
         for (int i = from; i < to; i++) {
             boolean goesOn =
                     i + 1 < tokens.size() && LISTS.contains(tokens.get(i + 1).key());
-            if (!tokens.get(i).word() && !goesOn) {
+            if (!tokens.get(i).word() && !goesOn && !tokens.get(i).text().equals(":")) {
                 return true;
             }
         }
@@ -183,8 +205,17 @@ final class Attributes {
     private Actor actor(Hit hit, List<String> because) {
         Optional<Cues.Found> subject = subject(hit.first());
         Actor usual = hit.kind().actor();
+        if (naming.stream()
+                .anyMatch(name -> name.act() == Cues.Act.OTHER
+                        && !name.value().equals(BALL)
+                        && name.first() <= hit.first()
+                        && hit.first() < name.end())) {
+            return Actor.OTHER;
+        }
         if (usual == Actor.PROSPECT
-                && subject.filter(s -> s.act() == Cues.Act.OTHER).isPresent()) {
+                && subject.filter(s -> s.act() == Cues.Act.OTHER
+                                && !(s.value().equals(BALL) && hit.kind().rank() == RESULT))
+                        .isPresent()) {
             because.add("who acts: " + words(subject.get()));
             return Actor.OTHER;
         }

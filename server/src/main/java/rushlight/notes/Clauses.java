@@ -2,20 +2,27 @@ package rushlight.notes;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.IntStream;
 import rushlight.words.Token;
 
 /** Cuts notes into clauses: at marks, at words that join clauses, and before who acts next where there are no marks. */
 final class Clauses {
     private static final String ENDS = ".!?;:()\u2026";
     private static final int MANY = 12;
-    private static final java.util.Set<String> JOINS = java.util.Set.of("and", "or");
+    private static final int ASIDE = 4;
+    private static final Set<String> JOINS = Set.of("and", "or");
+    private static final Set<String> ARTICLES = Set.of("the", "a", "an");
+    private static final Set<String> SPEAKERS = Set.of("i", "you", "we");
 
     private final Narration notes;
     private final List<Token> tokens;
     private final Map<Integer, Cues.Act> breaks = new HashMap<>();
     private final Map<Integer, Cues.Found> names = new HashMap<>();
+    private final Set<Integer> noSubjects = new HashSet<>();
     private final List<Clause> found = new ArrayList<>();
 
     private Clauses(
@@ -23,11 +30,14 @@ final class Clauses {
             List<Token> tokens,
             List<Cues.Found> shown,
             List<Cues.Found> named,
-            List<Cues.Found> parted) {
+            List<Cues.Found> parted,
+            List<Cues.Found> asserted) {
         this.notes = notes;
         this.tokens = tokens;
         shown.stream().filter(f -> f.act() == Cues.Act.BREAK).forEach(f -> breaks.put(f.first(), f.act()));
         named.forEach(f -> names.putIfAbsent(f.first(), f));
+        shown.stream().filter(f -> f.act() == Cues.Act.NO_SUBJECT).forEach(f -> noSubjects.add(f.first()));
+        asserted.forEach(f -> IntStream.range(f.first() + 1, f.end()).forEach(breaks::remove));
         parted.stream()
                 .filter(f -> f.act() == Cues.Act.BOUNDARY
                         || (f.act() == Cues.Act.REPLAY && !f.value().equals("first")))
@@ -39,8 +49,9 @@ final class Clauses {
             List<Token> tokens,
             List<Cues.Found> shown,
             List<Cues.Found> named,
-            List<Cues.Found> parted) {
-        Clauses clauses = new Clauses(notes, tokens, shown, named, parted);
+            List<Cues.Found> parted,
+            List<Cues.Found> asserted) {
+        Clauses clauses = new Clauses(notes, tokens, shown, named, parted, asserted);
         clauses.cut();
         return List.copyOf(clauses.found);
     }
@@ -88,12 +99,23 @@ final class Clauses {
     /** Who acts next begins a clause where no mark does: "he rips the tackle holds him". */
     private boolean isNewSubject(int i, int start, boolean spoken) {
         Cues.Found name = names.get(i);
-        boolean joined = i > 0 && JOINS.contains(tokens.get(i - 1).key());
-        if (name == null || !(spoken || joined) || i - start < 2) {
+        if (name == null || i - start < (SPEAKERS.contains(tokens.get(start).key()) ? ASIDE : 2)) {
             return false;
         }
-        boolean object = i > 0 && names.containsKey(i - 1);
-        return !object && isSubject(name);
+        int before = i - 1;
+        while (before > start && ARTICLES.contains(tokens.get(before).key())) {
+            before--;
+        }
+        boolean joined = JOINS.contains(tokens.get(before).key());
+        boolean object = names.containsKey(i - 1) || (name.act() != Cues.Act.PRONOUN && isFollowedBySmallWord(name));
+        return (spoken || joined) && !object && isSubject(name);
+    }
+
+    /** "Hits the quarterback as he throws": who is named is hit, and does nothing. */
+    private boolean isFollowedBySmallWord(Cues.Found name) {
+        return noSubjects.contains(name.end())
+                || name.end() >= tokens.size()
+                || !tokens.get(name.end()).word();
     }
 
     private boolean isAfterComma(int i) {

@@ -32,6 +32,7 @@ final class Cues {
         PROSPECT,
         BLOCKER,
         OTHER,
+        NO_SUBJECT,
         SIDE,
         HAND,
         ORDER,

@@ -11,7 +11,7 @@ import rushlight.words.Lexicon;
 /** What spoken notes may name, by the word list {@code narration-kinds}. */
 final class Kinds {
     /**
-     * What is known of the terms of a class.
+     * What is known of a term, or of the terms of a class.
      *
      * @param actor who does it as a rule
      * @param step whether it is a step of the rep
@@ -21,13 +21,13 @@ final class Kinds {
     record Kind(Actor actor, boolean step, String phase, int rank) {}
 
     private final Taxonomy taxonomy;
-    private final Map<String, Kind> byClass = new HashMap<>();
+    private final Map<String, Kind> byTerm = new HashMap<>();
 
     Kinds(Taxonomy taxonomy) {
         this.taxonomy = taxonomy;
         for (List<String> row : Lexicon.named("narration-kinds", "term", "actor", "step", "phase", "rank")
                 .rows()) {
-            byClass.put(
+            byTerm.put(
                     row.get(0),
                     new Kind(
                             Actor.valueOf(row.get(1).toUpperCase(Locale.ROOT)),
@@ -39,9 +39,13 @@ final class Kinds {
 
     /** The kind of a concept, the one meant first where it has several; none where notes do not name such. */
     Optional<Kind> of(String slug) {
+        Kind own = byTerm.get(slug);
+        if (own != null) {
+            return Optional.of(own);
+        }
         return taxonomy.concept(slug).stream()
                 .flatMap(concept -> concept.classes().stream())
-                .map(byClass::get)
+                .map(byTerm::get)
                 .filter(kind -> kind != null)
                 .min((a, b) -> Integer.compare(a.rank(), b.rank()));
     }

@@ -50,7 +50,7 @@ public final class NoteReader {
         List<Cues.Found> named = cues.naming(tokens, names);
         List<Cues.Found> parted = cues.parting(tokens);
         List<Cues.Found> asserted = cues.asserting(tokens);
-        List<Clause> clauses = Clauses.of(narration, tokens, shown, named, parted);
+        List<Clause> clauses = Clauses.of(narration, tokens, shown, named, parted, asserted);
         List<Hidden> hidden = new ArrayList<>();
         ByClause<Cues.Found> shownIn = ByClause.of(clauses, shown, Cues.Found::first);
         ByClause<Cues.Found> namedIn = ByClause.of(clauses, named, Cues.Found::first);
@@ -59,7 +59,7 @@ public final class NoteReader {
         List<List<Hit>> hits = new ArrayList<>();
         List<Attributes> attributes = new ArrayList<>();
         for (int i = 0; i < clauses.size(); i++) {
-            Attributes here = new Attributes(tokens, assertedIn.of(i), namedIn.of(i), shownIn.of(i));
+            Attributes here = new Attributes(tokens, assertedIn.of(i), namedIn.of(i), shownIn.of(i), placesIn.of(i));
             attributes.add(here);
             hits.add(hits(narration, tokens, clauses.get(i), placesIn.of(i), shownIn.of(i), here, hidden));
         }
@@ -78,13 +78,21 @@ public final class NoteReader {
             Clause clause = clauses.get(i);
             Attributes here = attributes.get(i);
             Attributes before = attributes.get(Math.max(0, i - 1));
-            here.retraction(clause).ifPresent(cue -> assembly.takeBack(at, cue, instead(hits, cue, at)));
+            Optional<Cues.Found> back = here.retraction(clause);
+            boolean taken = false;
             for (Hit hit : hits.get(i)) {
+                if (!taken && back.isPresent() && hit.first() >= back.get().first()) {
+                    assembly.takeBack(at, back.get(), instead(hits, back.get(), at));
+                    taken = true;
+                }
                 if (here.isOfAnotherRep(hit, clause, before)) {
                     assembly.hide(hit, Assembly.OF_ANOTHER_REP);
                 } else {
                     assembly.add(i, hit, here.mention(hit, clause, parts.get(i).kind()));
                 }
+            }
+            if (!taken && back.isPresent()) {
+                assembly.takeBack(at, back.get(), instead(hits, back.get(), at));
             }
         }
         return assembly.notes();

@@ -120,7 +120,8 @@ final class Openings {
     private boolean isPlace(Hit hit, Clause clause) {
         return hit.isPlace()
                 && hit.first() - clause.first() <= PLACE_WITHIN
-                && (hit.first() == 0 || !MEN.contains(tokens.get(hit.first() - 1).key()));
+                && (hit.first() == 0
+                        || !MEN.contains(tokens.get(hit.first() - 1).key()));
     }
 
     /** A run after a rush, or a rush after a run. */

@@ -79,11 +79,11 @@ final class Segmenter {
         } else if (clause.begins() && latest > 0 && general.isOutside(i, soFar)) {
             kind = Segment.Kind.SUMMARY;
         } else if (kind == Segment.Kind.CHATTER && latest == 0 && !hits.get(i).isEmpty()) {
-            open(i);
+            open();
         } else if (latest > 0 && openings.opens(i, soFar, kind, said.contains(Cues.Act.OPENER), cuesOfCue(i))) {
-            open(i);
+            open();
         } else if (latest == 0 && said.contains(Cues.Act.OPENER)) {
-            open(i);
+            open();
         }
     }
 
@@ -117,13 +117,13 @@ final class Segmenter {
         boolean breath = clause.cue() == openedIn
                 && (clause.first() - openedAt <= BREATH || (!edges.isSentence(i) && !clause.spoken()));
         if (led || kind != Segment.Kind.REP || !breath || soFar.told()) {
-            open(i);
+            open();
         }
         openedIn = clause.cue();
         openedAt = clause.first();
     }
 
-    private void open(int i) {
+    private void open() {
         kind = Segment.Kind.REP;
         latest++;
         rep = latest;
@@ -135,6 +135,12 @@ final class Segmenter {
             happened |= hits.get(i).stream().anyMatch(Hit::happens);
             soFar = soFar.and(hits.get(i));
         }
+    }
+
+    /** Whether the same words are listed as no look at the rep: "the running back". */
+    private boolean isDenied(Cues.Found cue, int clause) {
+        return cues.of(clause).stream()
+                .anyMatch(other -> other.act() == Cues.Act.NOT_REPLAY && other.first() == cue.first());
     }
 
     /** What the words of a whole line mark, from a clause that begins it. */
@@ -151,6 +157,9 @@ final class Segmenter {
         Set<Cues.Act> said = EnumSet.noneOf(Cues.Act.class);
         Clause own = clauses.get(clause);
         for (Cues.Found cue : cues.of(clause)) {
+            if (cue.act() == Cues.Act.REPLAY && isDenied(cue, clause)) {
+                continue;
+            }
             boolean alone = cue.end() >= tokens.size() || !tokens.get(cue.end()).word();
             boolean begins = own.begins() && cue.first() == own.first();
             boolean counts = switch (cue.value()) {

@@ -132,7 +132,8 @@ final class Terms {
                 match.to(),
                 match.values().stream()
                         .sorted(Comparator.comparingInt(Term::rank)
-                                .thenComparing(term -> term.slug().isEmpty())
+                                .thenComparing(term -> term.slug().isEmpty()
+                                        == term.sense().written().equals("-"))
                                 .thenComparing(Term::slug))
                         .toList());
     }

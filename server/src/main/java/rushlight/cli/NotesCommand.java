@@ -3,6 +3,7 @@ package rushlight.cli;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
@@ -94,20 +95,27 @@ final class NotesCommand implements Callable<Integer> {
         Book book = data.book();
         NoteReader reader = book.notes();
         List<Notes> all = new ArrayList<>();
+        List<List<String>> rows = new ArrayList<>();
+        ProposedLog log = ProposedLog.of(book.taxonomy());
+        var heading = new ProposedLog.Heading(prospect, game, video, evaluator);
         boolean whole = true;
         for (Path file : files) {
             byte[] bytes = bytes(file, err);
             whole &= bytes.length > 0;
             if (bytes.length > 0) {
                 Narration narration = Narrations.read(file.getFileName().toString(), bytes);
-                Notes notes = reader.read(narration, prospect);
-                notes.diagnostics()
+                narration
+                        .diagnostics()
                         .forEach(d -> err.println(file.getFileName() + ", line " + d.line() + ": " + d.message()));
                 whole &= !narration.cues().isEmpty();
-                all.add(notes);
+                if (shape == Shape.CSV) {
+                    reader.each(narration, prospect, piece -> rows.addAll(log.rows(piece, heading)));
+                } else {
+                    all.add(reader.read(narration, prospect));
+                }
             }
         }
-        print(book, all);
+        print(book, all, rows);
         return whole ? 0 : 1;
     }
 
@@ -126,35 +134,28 @@ final class NotesCommand implements Callable<Integer> {
             }
         } catch (NoSuchFileException e) {
             err.println("There is no file " + file + ".");
+        } catch (AccessDeniedException e) {
+            err.println(file + " may not be read by this user; change its permissions, or copy it.");
         } catch (IOException e) {
             err.println(file + " cannot be read: " + e.getMessage());
         }
         return new byte[0];
     }
 
-    private void print(Book book, List<Notes> all) {
+    private void print(Book book, List<Notes> all, List<List<String>> rows) {
         PrintWriter out = spec.commandLine().getOut();
         if (shape == Shape.JSON) {
             out.print(Json.text(all.stream().map(NotesAnswer::of).toList()));
         } else if (shape == Shape.TEXT) {
             all.forEach(notes -> out.print(new NotesText(book.taxonomy()).of(notes)));
         } else {
-            ProposedLog log = ProposedLog.of(book.taxonomy());
-            var heading = new ProposedLog.Heading(prospect, game, video, evaluator);
             try {
-                RowsWriter.write(
-                        ProposedLog.HEADER,
-                        all.stream()
-                                .flatMap(notes -> log.rows(notes, heading).stream())
-                                .toList(),
-                        out);
+                RowsWriter.write(ProposedLog.HEADER, rows, out);
             } catch (IOException e) {
                 throw new UncheckedIOException(e);
             }
-            long open = all.stream()
-                    .flatMap(notes -> notes.reps().stream())
-                    .filter(rep -> rep.phase().isEmpty())
-                    .count();
+            int phase = ProposedLog.HEADER.indexOf("phase");
+            long open = rows.stream().filter(row -> row.get(phase).isEmpty()).count();
             if (open > 0) {
                 spec.commandLine()
                         .getErr()

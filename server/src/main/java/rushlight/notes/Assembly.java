@@ -27,7 +27,16 @@ final class Assembly {
     private static final int CLAUSES_BACK = 4;
     private static final int FIT = 2;
 
-    private record Placed(int clause, Hit hit, Mention mention) {}
+    private record Placed(int clause, Hit hit, Mention mention) {
+        Saying saying() {
+            return new Saying(mention.concept(), mention.actor(), mention.assertion());
+        }
+    }
+
+    /** What is said, whatever the words. */
+    record Saying(String concept, Actor actor, Assertion assertion) {}
+
+    private record OfRep(int rep, Saying saying) {}
 
     private final Narration narration;
     private final List<Token> tokens;
@@ -35,17 +44,24 @@ final class Assembly {
     private final List<Segmenter.Part> parts;
     private final List<Hidden> hidden;
     private final Sequence sequence;
+    private final Set<Saying> stated;
+    private final Map<OfRep, Placed> latest = new HashMap<>();
     private final Map<Integer, List<Placed>> byRep = new TreeMap<>();
     private final List<Placed> statements = new ArrayList<>();
 
+    /**
+     * @param stated what was said in general before; grows
+     */
     Assembly(
             Narration narration,
             List<Token> tokens,
             List<Clause> clauses,
             List<Segmenter.Part> parts,
             List<Hidden> hidden,
-            Sequence sequence) {
+            Sequence sequence,
+            Set<Saying> stated) {
         this.sequence = sequence;
+        this.stated = stated;
         this.narration = narration;
         this.tokens = tokens;
         this.clauses = clauses;
@@ -76,10 +92,14 @@ final class Assembly {
         List<Placed> before = part.kind() == Segment.Kind.SUMMARY
                 ? statements
                 : byRep.computeIfAbsent(part.rep(), r -> new ArrayList<>());
-        if (before.stream().anyMatch(other -> isSame(other, placed))) {
+        OfRep place = new OfRep(part.rep(), placed.saying());
+        Placed last = latest.get(place);
+        boolean earlier = part.kind() == Segment.Kind.SUMMARY && !stated.add(placed.saying());
+        if (earlier || (last != null && isSame(last, placed))) {
             hide(said, SAID_AGAIN);
         } else {
             before.add(placed);
+            latest.put(place, placed);
         }
     }
 
@@ -98,18 +118,16 @@ final class Assembly {
                     .orElse(cue.value().equals("last"));
             if (stands && meant) {
                 before.remove(i);
+                latest.remove(new OfRep(part.rep(), said.saying()));
+                stated.remove(said.saying());
                 hide(said.mention(), TAKEN_BACK);
                 return;
             }
         }
     }
 
+    /** Whether what was said before of the same rep, by the same concept, actor and assertion, is told once more. */
     private boolean isSame(Placed before, Placed now) {
-        Mention a = before.mention();
-        Mention b = now.mention();
-        if (!a.concept().equals(b.concept()) || a.actor() != b.actor() || a.assertion() != b.assertion()) {
-            return false;
-        }
         boolean repeated = has(now, AGAIN);
         boolean replay = parts.get(now.clause()).kind() == Segment.Kind.REPLAY;
         boolean told = now.hit().first() > 0
@@ -132,7 +150,7 @@ final class Assembly {
         hidden.add(new Hidden(said.concept(), said.text(), said.from(), said.to(), why));
     }
 
-    Notes notes() {
+    Notes notes(List<Diagnostic> diagnostics) {
         List<Segment> segments = segments();
         Map<Integer, List<Segment>> stretches = new HashMap<>();
         segments.stream()
@@ -145,7 +163,7 @@ final class Assembly {
         hidden.sort((a, b) -> Integer.compare(a.from(), b.from()));
         return new Notes(
                 narration.source(),
-                narration.diagnostics(),
+                diagnostics,
                 segments,
                 reps,
                 statements.stream().map(Placed::mention).toList(),

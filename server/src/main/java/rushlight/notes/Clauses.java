@@ -13,6 +13,10 @@ import rushlight.words.Token;
 final class Clauses {
     private static final String ENDS = ".!?;:()\u2026";
     private static final int MANY = 12;
+
+    /** Nobody speaks so long a clause; what every word says of every other takes the square of it. */
+    private static final int LONGEST = 120;
+
     private static final int ASIDE = 4;
     private static final Set<String> JOINS = Set.of("and", "or");
     private static final Set<String> ARTICLES = Set.of("the", "a", "an");
@@ -82,7 +86,8 @@ final class Clauses {
             if (!token.word() && ENDS.contains(token.text())) {
                 close(cue, first, start, i, token.text().equals("?"), spoken);
                 start = i + 1;
-            } else if (i > start && (breaks.containsKey(i) || isNewSubject(i, start, spoken) || isAfterComma(i))) {
+            } else if (i - start >= LONGEST
+                    || (i > start && (breaks.containsKey(i) || isNewSubject(i, start, spoken) || isAfterComma(i)))) {
                 close(cue, first, start, i, false, spoken);
                 start = i;
             }

@@ -8,6 +8,9 @@ import java.util.OptionalDouble;
 final class CueList {
     private static final int TOLD = 100;
 
+    /** A cue of more characters is cut at a blank, so that no line makes the reading slow. */
+    private static final int LONGEST = 8_000;
+
     private final List<Cue> cues = new ArrayList<>();
     private final List<Diagnostic> diagnostics = new ArrayList<>();
     private final StringBuilder text = new StringBuilder();
@@ -29,10 +32,35 @@ final class CueList {
             }
             latest = start.getAsDouble();
         }
+        String rest = words;
+        int at = 0;
+        if (rest.length() > LONGEST) {
+            report("LONG_LINE", line, "This is longer than anybody speaks in one go; it is read in pieces.");
+        }
+        while (rest.length() > LONGEST) {
+            int blank = rest.lastIndexOf(' ', LONGEST);
+            int cut = blank > LONGEST / 2 ? blank : LONGEST;
+            put(id, start, kept, heard(voices, at, cut), rest.substring(0, cut));
+            int next = blank > LONGEST / 2 ? cut + 1 : cut;
+            rest = rest.substring(next);
+            at += next;
+        }
+        put(id, start, kept, heard(voices, at, rest.length()), rest);
+    }
+
+    /** Those who begin to speak in a piece of the words. */
+    private static List<Cue.Voice> heard(List<Cue.Voice> voices, int from, int length) {
+        return voices.stream()
+                .filter(voice -> voice.from() >= from && voice.from() <= from + length)
+                .map(voice -> new Cue.Voice(voice.name(), voice.from() - from))
+                .toList();
+    }
+
+    private void put(String id, OptionalDouble start, OptionalDouble end, List<Cue.Voice> voices, String words) {
         if (!cues.isEmpty()) {
             text.append('\n');
         }
-        cues.add(new Cue(cues.size() + 1, id, start, kept, voices, words, text.length()));
+        cues.add(new Cue(cues.size() + 1, id, start, end, voices, words, text.length()));
         text.append(words);
     }
 

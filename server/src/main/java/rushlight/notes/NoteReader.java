@@ -1,10 +1,9 @@
 package rushlight.notes;
 
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
+import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import rushlight.knowledge.Taxonomy;
 import rushlight.words.Token;
@@ -16,8 +15,6 @@ import rushlight.words.Tokenizer;
  * many threads.
  */
 public final class NoteReader {
-    private static final Set<String> OBJECTS = Set.of("his", "that", "the");
-
     private final Tokenizer tokenizer = Tokenizer.ofBook();
     private final Kinds kinds;
     private final Terms terms;
@@ -41,203 +38,28 @@ public final class NoteReader {
 
     /** The same, of a player whose name is known: where it stands, he acts. */
     public Notes read(Narration narration, String prospect) {
+        List<Notes> pieces = new ArrayList<>();
+        each(narration, prospect, pieces::add);
+        return pieces.size() == 1 ? pieces.get(0) : Notes.joined(narration, pieces);
+    }
+
+    /**
+     * Reads long notes piece by piece, so that only one piece is held: some 20,000 words, up to the next words that open a
+     * rep. Reps are numbered on, places are those of the whole text, and what was wrong in the file comes with the first
+     * piece. Shorter notes are one piece.
+     */
+    public void each(Narration narration, String prospect, Consumer<Notes> pieces) {
         Set<String> names = tokenizer.tokens(prospect).stream()
                 .filter(token -> token.word() && token.key().length() > 2 && !terms.knows(token.key()))
                 .map(Token::key)
                 .collect(Collectors.toSet());
-        List<Token> tokens = tokens(narration);
-        List<Cues.Found> shown = cues.showing(tokens);
-        List<Cues.Found> named = cues.naming(tokens, names);
-        List<Cues.Found> parted = cues.parting(tokens);
-        List<Cues.Found> asserted = cues.asserting(tokens);
-        List<Clause> clauses = Clauses.of(narration, tokens, shown, named, parted, asserted);
-        List<Hidden> hidden = new ArrayList<>();
-        ByClause<Cues.Found> shownIn = ByClause.of(clauses, shown, Cues.Found::first);
-        ByClause<Cues.Found> namedIn = ByClause.of(clauses, named, Cues.Found::first);
-        ByClause<Cues.Found> assertedIn = ByClause.of(clauses, asserted, Cues.Found::first);
-        ByClause<Terms.Place> placesIn = ByClause.of(clauses, terms.in(tokens), Terms.Place::first);
-        List<List<Hit>> hits = new ArrayList<>();
-        List<Attributes> attributes = new ArrayList<>();
-        for (int i = 0; i < clauses.size(); i++) {
-            Attributes here = new Attributes(tokens, assertedIn.of(i), namedIn.of(i), shownIn.of(i), placesIn.of(i));
-            attributes.add(here);
-            hits.add(hits(narration, tokens, clauses.get(i), placesIn.of(i), shownIn.of(i), here, hidden));
+        Stretches stretches = new Stretches(narration, tokenizer, cues);
+        StretchReader reader = new StretchReader(kinds, terms, cues, names);
+        boolean first = true;
+        while (first || stretches.hasNext()) {
+            Stretches.Stretch stretch = stretches.next();
+            pieces.accept(reader.read(stretch, first ? narration.diagnostics() : List.of()));
+            first = false;
         }
-        List<Segmenter.Part> parts = new Segmenter(
-                        narration,
-                        tokens,
-                        clauses,
-                        ByClause.of(clauses, parted, Cues.Found::first),
-                        namedIn,
-                        hits,
-                        asOfRep(clauses, hits, attributes))
-                .parts();
-        Assembly assembly = new Assembly(narration, tokens, clauses, parts, hidden, new Sequence(tokens, shown));
-        for (int i = 0; i < clauses.size(); i++) {
-            int at = i;
-            Clause clause = clauses.get(i);
-            Attributes here = attributes.get(i);
-            Attributes before = attributes.get(Math.max(0, i - 1));
-            Optional<Cues.Found> back = here.retraction(clause);
-            boolean taken = false;
-            for (Hit hit : hits.get(i)) {
-                if (!taken && back.isPresent() && hit.first() >= back.get().first()) {
-                    assembly.takeBack(at, back.get(), instead(hits, back.get(), at));
-                    taken = true;
-                }
-                if (here.isOfAnotherRep(hit, clause, before)) {
-                    assembly.hide(hit, Assembly.OF_ANOTHER_REP);
-                } else {
-                    assembly.add(i, hit, here.mention(hit, clause, parts.get(i).kind()));
-                }
-            }
-            if (!taken && back.isPresent()) {
-                assembly.takeBack(at, back.get(), instead(hits, back.get(), at));
-            }
-        }
-        return assembly.notes();
-    }
-
-    private static List<List<Mention>> asOfRep(
-            List<Clause> clauses, List<List<Hit>> hits, List<Attributes> attributes) {
-        List<List<Mention>> said = new ArrayList<>();
-        for (int i = 0; i < clauses.size(); i++) {
-            Clause clause = clauses.get(i);
-            Attributes here = attributes.get(i);
-            said.add(hits.get(i).stream()
-                    .map(hit -> here.mention(hit, clause, Segment.Kind.REP))
-                    .toList());
-        }
-        return said;
-    }
-
-    /** What is said in place of what is taken back: in the same breath, or the next. */
-    private static Optional<Hit> instead(List<List<Hit>> hits, Cues.Found cue, int at) {
-        return hits.subList(at, Math.min(hits.size(), at + 2)).stream()
-                .flatMap(List::stream)
-                .filter(hit -> hit.first() >= cue.end())
-                .findFirst();
-    }
-
-    /** The words and marks of all cues; where one ends stands a mark, so that nothing is read across. */
-    private List<Token> tokens(Narration narration) {
-        List<Token> all = new ArrayList<>();
-        for (Cue cue : narration.cues()) {
-            for (Token token : tokenizer.tokens(cue.text())) {
-                all.add(new Token(
-                        token.text(),
-                        token.key(),
-                        token.from() + cue.from(),
-                        token.to() + cue.from(),
-                        token.word(),
-                        token.repaired()));
-            }
-            all.add(new Token("\n", "\n", cue.to(), cue.to(), false, false));
-        }
-        return all;
-    }
-
-    private List<Hit> hits(
-            Narration narration,
-            List<Token> tokens,
-            Clause clause,
-            List<Terms.Place> places,
-            List<Cues.Found> shown,
-            Attributes attributes,
-            List<Hidden> hidden) {
-        List<Hit> found = new ArrayList<>();
-        Set<Integer> taken = new HashSet<>();
-        for (Terms.Place place : places) {
-            for (int i = place.first(); i < place.end(); i++) {
-                taken.add(i);
-            }
-            Surroundings around = around(tokens, clause, place.first(), place.end(), attributes);
-            Optional<Terms.Term> meant = place.terms().stream()
-                    .filter(term -> term.sense().fits(around))
-                    .findFirst();
-            Optional<Kinds.Kind> kind = meant.flatMap(term -> kinds.of(term.slug()));
-            if (kind.isPresent()) {
-                found.add(new Hit(place.first(), place.end(), place.from(), place.to(), meant.get(), kind.get()));
-                if (kind.get().actor() == Actor.BLOCKER) {
-                    answered(tokens, place).ifPresent(found::add);
-                }
-            } else if (!place.terms().get(0).slug().isEmpty() && !attributes.names(place.first())) {
-                hidden.add(new Hidden(
-                        place.terms().get(0).slug(),
-                        narration.text().substring(place.from(), place.to()),
-                        place.from(),
-                        place.to(),
-                        "another sense here"));
-            }
-        }
-        for (int i = clause.first(); i < clause.end(); i++) {
-            if (tokens.get(i).isNumber() && !taken.contains(i)) {
-                spot(tokens, i, clause, shown).ifPresent(found::add);
-            }
-        }
-        found.sort((a, b) -> Integer.compare(a.first(), b.first()));
-        return found;
-    }
-
-    /** What the blocker answers is itself done: "chops his long arm down". */
-    private Optional<Hit> answered(List<Token> tokens, Terms.Place place) {
-        for (int i = place.first() + 2; i < place.end(); i++) {
-            if (OBJECTS.contains(tokens.get(i - 1).key())) {
-                for (Terms.Place inner : terms.from(tokens, i, place.end())) {
-                    Terms.Term term = inner.terms().get(0);
-                    Optional<Kinds.Kind> kind = kinds.of(term.slug()).filter(Kinds.Kind::step);
-                    if (kind.isPresent()) {
-                        return Optional.of(new Hit(i, inner.end(), inner.from(), inner.to(), term, kind.get()));
-                    }
-                }
-            }
-        }
-        return Optional.empty();
-    }
-
-    /** "A five", or "5," at the beginning, is a place on the front; "third and five" is none. */
-    private Optional<Hit> spot(List<Token> tokens, int at, Clause clause, List<Cues.Found> shown) {
-        Optional<Cues.Found> before = shown.stream()
-                .filter(cue -> cue.act() == Cues.Act.SPOT && cue.end() == at)
-                .findFirst();
-        boolean behind = shown.stream().anyMatch(cue -> cue.act() == Cues.Act.NOT_SPOT && cue.first() == at + 1);
-        boolean follows = shown.stream().anyMatch(cue -> cue.act() == Cues.Act.NOT_SPOT && cue.end() == at);
-        boolean alone = clause.begins()
-                && at == clause.first()
-                && at + 1 < tokens.size()
-                && !tokens.get(at + 1).word();
-        if ((before.isEmpty() && !alone) || behind || (follows && before.isEmpty())) {
-            return Optional.empty();
-        }
-        String word = before.map(Cues.Found::value).orElse("technique");
-        Token number = tokens.get(at);
-        return terms.spot(number, word)
-                .flatMap(term -> kinds.of(term.slug())
-                        .map(kind -> new Hit(
-                                at,
-                                at + 1,
-                                number.from(),
-                                number.to(),
-                                new Terms.Term(term.slug(), term.rank(), term.sense(), "", Band.CHECK),
-                                kind)));
-    }
-
-    private Surroundings around(List<Token> tokens, Clause clause, int first, int end, Attributes attributes) {
-        List<String> next = bases(tokens, end, Math.min(clause.end(), end + 2));
-        List<String> previous = bases(tokens, Math.max(clause.first(), first - 2), first);
-        List<String> all = new ArrayList<>(bases(tokens, clause.first(), first));
-        all.addAll(bases(tokens, end, clause.end()));
-        String subject = attributes
-                .subject(first)
-                .map(found -> found.act().name().toLowerCase(java.util.Locale.ROOT))
-                .orElse("nobody");
-        return new Surroundings(next, previous, all, subject, all.isEmpty(), first == clause.first());
-    }
-
-    private List<String> bases(List<Token> tokens, int from, int to) {
-        return tokens.subList(from, Math.max(from, to)).stream()
-                .filter(Token::word)
-                .map(token -> terms.base(token.key()))
-                .toList();
     }
 }

@@ -1,6 +1,7 @@
 package rushlight.notes;
 
 import java.util.List;
+import java.util.function.Function;
 
 /**
  * What notes say.
@@ -25,5 +26,20 @@ public record Notes(
         reps = List.copyOf(reps);
         statements = List.copyOf(statements);
         hidden = List.copyOf(hidden);
+    }
+
+    /** What notes say that were read in pieces. */
+    static Notes joined(Narration narration, List<Notes> pieces) {
+        return new Notes(
+                narration.source(),
+                narration.diagnostics(),
+                all(pieces, Notes::segments),
+                all(pieces, Notes::reps),
+                all(pieces, Notes::statements),
+                all(pieces, Notes::hidden));
+    }
+
+    private static <T> List<T> all(List<Notes> pieces, Function<Notes, List<T>> part) {
+        return pieces.stream().flatMap(piece -> part.apply(piece).stream()).toList();
     }
 }

@@ -16,6 +16,16 @@ final class Segmenter {
     /** What a clause belongs to. */
     record Part(Segment.Kind kind, int rep) {}
 
+    /**
+     * How a stretch begins.
+     *
+     * @param summary whether the one before ended with the player in general
+     * @param reps how many reps were told before
+     */
+    record Start(boolean summary, int reps) {
+        static final Start FRESH = new Start(false, 0);
+    }
+
     private final List<Token> tokens;
     private final List<Clause> clauses;
     private final ByClause<Cues.Found> cues;
@@ -25,17 +35,20 @@ final class Segmenter {
     private final Edges edges;
     private final List<Part> parts = new ArrayList<>();
 
-    private Segment.Kind kind = Segment.Kind.CHATTER;
+    private Segment.Kind kind;
     private int rep;
     private int latest;
     private boolean happened;
     private Openings.SoFar soFar = Openings.SoFar.NOTHING;
     private boolean counted;
+    private final boolean last;
+    private final boolean cut;
     private int openedIn = -1;
     private int openedAt;
 
     /**
      * @param said what each clause says if it is of a rep
+     * @param last whether the notes end with this stretch
      */
     Segmenter(
             Narration notes,
@@ -44,7 +57,9 @@ final class Segmenter {
             ByClause<Cues.Found> cues,
             ByClause<Cues.Found> him,
             List<List<Hit>> hits,
-            List<List<Mention>> said) {
+            List<List<Mention>> said,
+            Start start,
+            boolean last) {
         this.tokens = tokens;
         this.clauses = clauses;
         this.cues = cues;
@@ -52,6 +67,11 @@ final class Segmenter {
         this.general = new Generalities(clauses, hits, said);
         this.openings = new Openings(notes, tokens, clauses, hits);
         this.edges = new Edges(tokens, clauses, hits, him);
+        this.last = last;
+        this.latest = start.reps();
+        this.happened = start.reps() > 0;
+        this.kind = start.summary() ? Segment.Kind.SUMMARY : Segment.Kind.CHATTER;
+        this.cut = start.reps() > 0 && !start.summary();
     }
 
     List<Part> parts() {
@@ -61,6 +81,11 @@ final class Segmenter {
             note(i);
         }
         return edges.settled(parts, counted);
+    }
+
+    /** How the next stretch begins. */
+    Start end() {
+        return new Start(kind == Segment.Kind.SUMMARY, latest);
     }
 
     private void step(int i) {
@@ -76,9 +101,11 @@ final class Segmenter {
         } else if (said.contains(Cues.Act.REPLAY) && latest > 0) {
             kind = Segment.Kind.REPLAY;
             rep = latest;
-        } else if (clause.begins() && latest > 0 && general.isOutside(i, soFar)) {
+        } else if (last && clause.begins() && latest > 0 && general.isOutside(i, soFar)) {
             kind = Segment.Kind.SUMMARY;
-        } else if (kind == Segment.Kind.CHATTER && latest == 0 && !hits.get(i).isEmpty()) {
+        } else if (kind == Segment.Kind.CHATTER
+                && (latest == 0 || (cut && i == 0))
+                && !hits.get(i).isEmpty()) {
             open();
         } else if (latest > 0 && openings.opens(i, soFar, kind, said.contains(Cues.Act.OPENER), cuesOfCue(i))) {
             open();

@@ -12,6 +12,9 @@ import rushlight.words.Token;
 /** The order in which the steps of a rep were done: that of telling, unless words say another. */
 final class Sequence {
     private static final int NEAR = 4;
+    /** No rep has so many steps; they stand as they were told. */
+    private static final int MOST = 100;
+
     private static final String ENDS = ".!?;";
     private static final String LAST = "last";
 
@@ -28,7 +31,7 @@ final class Sequence {
     /** The place of each step, from 1; the steps stand as they were told. */
     Map<Hit, Integer> of(List<Hit> told) {
         List<Hit> done = new ArrayList<>(told);
-        if (told.size() > 1) {
+        if (told.size() > 1 && told.size() <= MOST) {
             var between = cues.subMap(
                     told.get(0).first() - NEAR, true, told.get(told.size() - 1).end(), true);
             between.values().stream()

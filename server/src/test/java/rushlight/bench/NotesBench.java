@@ -17,6 +17,7 @@ import rushlight.notes.Narration;
 import rushlight.notes.Narrations;
 import rushlight.notes.NoteReader;
 import rushlight.notes.Notes;
+import rushlight.notes.ProposedLog;
 import rushlight.web.Json;
 import rushlight.web.NotesAnswer;
 
@@ -39,6 +40,7 @@ public final class NotesBench {
             for (int run = 1; run <= RUNS; run++) {
                 run(reader, file, wanted, run);
             }
+            log(reader, file, wanted);
         }
     }
 
@@ -66,6 +68,29 @@ public final class NotesBench {
                 (ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() - cpu) / 1e9,
                 notes.reps().size(),
                 json.length() / 1e6,
+                before,
+                heap().mapToLong(pool -> pool.getPeakUsage().getUsed()).sum() >> 20);
+    }
+
+    /** The same as the rows of a film log, piece by piece, as {@code rushlight notes --format csv} reads it. */
+    private static void log(NoteReader reader, byte[] file, int words) {
+        System.gc();
+        long before = used();
+        heap().forEach(MemoryPoolMXBean::resetPeakUsage);
+        long start = System.nanoTime();
+        ProposedLog log = ProposedLog.of(Book.packaged().taxonomy());
+        var heading = new ProposedLog.Heading("A", "B", "", "");
+        int[] rows = {0};
+        reader.each(
+                Narrations.read("long.vtt", file),
+                "",
+                piece -> rows[0] += log.rows(piece, heading).size());
+        System.out.printf(
+                Locale.ROOT,
+                "notes: %,9d words as %d rows %.2f s; heap %d MB before, at most %d MB%n",
+                words,
+                rows[0],
+                seconds(start),
                 before,
                 heap().mapToLong(pool -> pool.getPeakUsage().getUsed()).sum() >> 20);
     }

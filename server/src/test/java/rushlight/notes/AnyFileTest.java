@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Random;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -150,5 +152,62 @@ class AnyFileTest {
             assertTimeoutPreemptively(
                     Duration.ofSeconds(20), () -> holdsTogether(Told.of(file).narration()));
         }
+    }
+
+    /** Words made to cost the square of their number; each is read in a second or two. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "rip ",
+                "rip. ",
+                "no ",
+                ", ",
+                "first one. ",
+                "no rip or ",
+                "he the tackle ",
+                "watch that again. ",
+                "rip no sorry chop ",
+                "finishes with a rip but before that a chop. ",
+                "[0:01] chop, rip, swim, dip\n",
+                "the up and under the "
+            })
+    void notes_that_never_end_are_read(String words) {
+        byte[] notes = words.repeat(200_000 / words.length()).getBytes(StandardCharsets.UTF_8);
+        assertTimeoutPreemptively(Duration.ofSeconds(60), () -> {
+            Notes read = DevelopmentSetTest.READER.read(Narrations.read("notes", notes));
+            assertThat(read.segments()).isNotEmpty();
+        });
+    }
+
+    @Test
+    void a_line_without_end_is_read_in_pieces_and_told() {
+        Told told = Told.of("[0:01] " + "he rips inside ".repeat(1_000));
+        assertThat(told.faults()).containsExactly("LONG_LINE 1");
+        assertThat(told.narration().cues())
+                .hasSize(2)
+                .allSatisfy(cue -> assertThat(cue.start()).hasValue(1));
+        assertThat(told.narration().text().replace('\n', ' ').strip())
+                .isEqualTo("he rips inside ".repeat(1_000).strip());
+    }
+
+    @Test
+    void long_notes_are_read_in_pieces_and_numbered_on() {
+        String rep = "[%d:%02d:00] Next one. Wide 9. Tackle oversets. Chop, dip, flattens. Sack.\n";
+        String file = IntStream.rangeClosed(1, 3_000)
+                .mapToObj(i -> rep.formatted(i / 60, i % 60))
+                .collect(Collectors.joining());
+        Narration narration = Narrations.read("long", file.getBytes(StandardCharsets.UTF_8));
+        List<Notes> pieces = new ArrayList<>();
+        DevelopmentSetTest.READER.each(narration, "", pieces::add);
+        assertThat(pieces).hasSizeGreaterThan(1);
+        assertThat(pieces.stream().flatMap(piece -> piece.reps().stream()).map(ProposedRep::ordinal))
+                .containsExactlyElementsOf(
+                        IntStream.rangeClosed(1, 3_000).boxed().toList());
+        assertThat(pieces.stream().flatMap(piece -> piece.reps().stream()))
+                .allSatisfy(rep1 -> assertThat(rep1.tags().stream().map(Mention::concept))
+                        .containsExactly("wide-9", "over-set", "chop", "dip", "flatten", "sack"));
+        assertThat(DevelopmentSetTest.READER.read(narration).reps())
+                .isEqualTo(
+                        pieces.stream().flatMap(piece -> piece.reps().stream()).toList());
     }
 }

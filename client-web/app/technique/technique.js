@@ -53,6 +53,7 @@ function head(one, finding) {
     (one.notes ?? []).map(note => el('p', {}, note)),
     one.because ? el('p', {}, el('span', { class: 'soft' }, 'Why it matters: '), one.because) : null,
     one.ruleOutFirst ? el('p', {}, el('span', { class: 'soft' }, 'Rule out first: '), one.ruleOutFirst) : null,
+    one.facts?.length ? el('dl', { class: 'facts' }, one.facts.map(fact => el('div', {}, el('dt', {}, fact.title), el('dd', {}, fact.value)))) : null,
     finding && finding.line !== null ? el('p', { class: 'soft' }, `Line: ${Math.round(finding.line * 100)} %${finding.houseLine !== finding.line ? ` (house line ${Math.round(finding.houseLine * 100)} %)` : ''}, from ${finding.minimum} chances on. A house proposal; yours goes into overlay.ttl.`) : null,
     one.oneOf?.length ? one.oneOf.map(some => el('p', {}, el('span', { class: 'soft' }, 'Needs one of: '), commas(some.map(term)))) : null,
     one.local ? el('p', { class: 'soft' }, 'Yours: from overlay.ttl.') : null,

@@ -6,6 +6,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
 import org.apache.jena.rdf.model.Model;
+import org.apache.jena.rdf.model.Property;
 import org.apache.jena.rdf.model.RDFNode;
 import org.apache.jena.rdf.model.Resource;
 import org.apache.jena.rdf.model.ResourceFactory;
@@ -59,7 +60,15 @@ class InventoryTest {
         "Blocker, 15",
         "NumberingSystem, 4",
         "FitRule, 252",
-        "Caveat, 192"
+        "Caveat, 192",
+        "ContactLevel, 5",
+        "Equipment, 19",
+        "Hazard, 13",
+        "Limit, 86",
+        "LimitKind, 43",
+        "LimitProfile, 16",
+        "PlanPreset, 2",
+        "PresetDay, 7"
     })
     void every_term_of_the_registry_is_there(String kind, long expected) {
         assertThat(count(kind)).isEqualTo(expected);
@@ -72,6 +81,16 @@ class InventoryTest {
                 .isEqualTo(105);
         assertThat(pairings("rl:trigger ?x FILTER NOT EXISTS { ?p rl:primary ?y }"))
                 .isEqualTo(189);
+    }
+
+    @Test
+    void every_drill_and_every_skill_that_drills_are_chosen_for_is_there() {
+        assertThat(facts.listSubjectsWithProperty(property("trainsFirst")).toList())
+                .hasSize(112);
+        assertThat(facts.listSubjectsWithProperty(property("judgedAt")).toList())
+                .hasSize(63);
+        assertThat(facts.listSubjectsWithProperty(property("phaseOrder")).toList())
+                .hasSize(7);
     }
 
     @Test
@@ -109,6 +128,10 @@ class InventoryTest {
     private boolean isDefined(String name) {
         Resource term = ResourceFactory.createResource(RL + name);
         return facts.contains(term, RDF.type, (RDFNode) null);
+    }
+
+    private static Property property(String name) {
+        return ResourceFactory.createProperty(RL, name);
     }
 
     private long count(String kind) {

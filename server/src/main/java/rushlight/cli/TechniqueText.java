@@ -41,6 +41,7 @@ final class TechniqueText {
         Columns columns = new Columns(page);
         Support support = new Support(answer.sources());
         head(page, answer, support);
+        facts(page, columns, answer);
         lessons(page, columns, answer, support, false);
         relations(page, columns, answer);
         pairings(page, columns, answer);
@@ -80,6 +81,13 @@ final class TechniqueText {
                 answer.parts().stream().anyMatch(lesson -> lesson.part().equals(Lessons.HOW_TO_TELL));
         if (!toldApart) {
             answer.notes().forEach(note -> page.wrapped("", "", note));
+        }
+    }
+
+    private static void facts(Page page, Columns columns, TechniqueAnswer answer) {
+        if (!answer.facts().isEmpty()) {
+            page.blank();
+            answer.facts().forEach(fact -> columns.say(fact.title(), fact.value()));
         }
     }
 

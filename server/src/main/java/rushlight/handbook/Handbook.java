@@ -21,6 +21,7 @@ import rushlight.knowledge.Relations;
 import rushlight.knowledge.Source;
 import rushlight.knowledge.Taxonomy;
 import rushlight.knowledge.TeachingOrder;
+import rushlight.knowledge.Training;
 import rushlight.words.FrontNumbers;
 
 /** The book as a coach opens it: a page for each concept, what to teach before it, what is right against a block. */
@@ -31,6 +32,7 @@ public final class Handbook {
     private final FitAnswers fits;
     private final TeachingOrder order;
     private final FrontNumbers frontNumbers;
+    private final TrainingFacts training;
 
     private Handbook(Ontology ontology, Taxonomy taxonomy) {
         this.taxonomy = taxonomy;
@@ -39,6 +41,7 @@ public final class Handbook {
         this.fits = new FitAnswers(ontology, taxonomy);
         this.order = new TeachingOrder(taxonomy, relations);
         this.frontNumbers = FrontNumbers.of(taxonomy);
+        this.training = new TrainingFacts(Training.of(ontology), taxonomy);
     }
 
     /** Reads the lessons of a book; made once for each book. */
@@ -128,10 +131,12 @@ public final class Handbook {
     private TechniqueAnswer page(Concept concept) {
         String slug = concept.slug();
         List<Lesson> told = lessons.about(slug);
-        List<Lesson.Statement> cautions = taxonomy.closure(slug).stream()
-                .filter(wider -> !wider.equals(slug))
-                .sorted()
-                .flatMap(wider -> lessons.about(wider, Lessons.CAUTION).stream())
+        List<Lesson.Statement> cautions = Stream.concat(
+                        taxonomy.closure(slug).stream()
+                                .filter(wider -> !wider.equals(slug))
+                                .sorted()
+                                .flatMap(wider -> lessons.about(wider, Lessons.CAUTION).stream()),
+                        training.hazards(slug).stream())
                 .toList();
         PairingsOf pairings = new PairingsOf(taxonomy);
         List<FitAnswers.Answer> rules = fits.to(slug, Optional.empty());
@@ -146,6 +151,7 @@ public final class Handbook {
                 relations.texts(slug, "seenIn"),
                 relations.text(slug, "because"),
                 relations.text(slug, "ruleOutFirst"),
+                training.of(slug),
                 told,
                 cautions,
                 TechniqueLinks.of(slug, taxonomy, relations),

@@ -20,8 +20,9 @@ import rushlight.knowledge.Source;
  * @param seenIn which view is needed to see it; empty where any will do
  * @param because why it matters, for a finding; empty else
  * @param ruleOutFirst what else may explain it, for a finding; empty else
+ * @param facts short facts: what it takes to run a drill, how a skill is judged; none for anything else
  * @param parts what a coach tells, in the order in which he tells it
- * @param cautions cautions that are told of a wider concept and hold here too
+ * @param cautions cautions that are told of a wider concept and hold here too, and what can hurt in a drill
  * @param relations how it hangs together with others, in the order in which they are told
  * @param oneOf lists of concepts of which one must be owned
  * @param faults what each of its common faults looks like
@@ -46,6 +47,7 @@ public record TechniqueAnswer(
         List<String> seenIn,
         String because,
         String ruleOutFirst,
+        List<Fact> facts,
         List<Lesson> parts,
         List<Lesson.Statement> cautions,
         List<Relation> relations,
@@ -60,6 +62,9 @@ public record TechniqueAnswer(
         List<Source> ownSources,
         List<Source> sources,
         boolean local) {
+    /** A short fact; {@code property} is what programs call it. */
+    public record Fact(String property, String title, String value) {}
+
     /** Concepts that one relation leads to; {@code relation} is the property, {@code inverse-} before it when read backwards. */
     public record Relation(String relation, String title, List<String> concepts) {}
 

@@ -3,6 +3,7 @@ package rushlight.knowledge;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -109,6 +110,47 @@ public final class Facts {
         return text(subject, property)
                 .filter(t -> t.equals("yes") || t.equals("true"))
                 .isPresent();
+    }
+
+    /**
+     * The text of a property that the book must say.
+     *
+     * @throws BrokenBookException where it does not
+     */
+    String needed(Node subject, String property) {
+        return text(subject, property)
+                .orElseThrow(() ->
+                        new BrokenBookException("The book's " + Rl.slug(subject) + " lacks rl:" + property + "."));
+    }
+
+    /**
+     * The whole number of a property that the book must say.
+     *
+     * @throws BrokenBookException where it does not
+     */
+    int number(Node subject, String property) {
+        return Integer.parseInt(needed(subject, property));
+    }
+
+    /** What a property leads to among records already read, in order of the slugs. */
+    <T> List<T> some(Node subject, String property, Map<Node, T> known) {
+        return all(subject, Rl.term(property)).stream()
+                .filter(known::containsKey)
+                .sorted((a, b) -> a.getURI().compareTo(b.getURI()))
+                .flatMap(node -> Optional.ofNullable(known.get(node)).stream())
+                .toList();
+    }
+
+    /**
+     * The one record that a property leads to.
+     *
+     * @throws BrokenBookException where it leads to none
+     */
+    <T> T one(Node subject, String property, Map<Node, T> known) {
+        return some(subject, property, known).stream()
+                .findFirst()
+                .orElseThrow(() ->
+                        new BrokenBookException("The book's " + Rl.slug(subject) + " lacks rl:" + property + "."));
     }
 
     /** The members of an RDF list; empty where {@code head} is no list. */

@@ -141,8 +141,9 @@ class OverlayCommandsTest {
                 Arguments.of(
                         "kb:bull-rush rl:requires kb:spin .",
                         "mend   overlay.ttl, line 7, bull-rush: Your file says requires of a shipped term. Add labels to it"
-                                + " or set its line, minimum, severity, standard, true side; for anything else make a"
-                                + " term of your own."),
+                                + " or set its amount, checked on, line, minimum, minutes, people, repetitions, severity,"
+                                + " standard, success, team contact minutes, trainability, true side, weeks; for anything"
+                                + " else make a term of your own."),
                 Arguments.of(
                         "kb:rip a skos:Concept , rl:Skill ; skos:prefLabel \"tear\"@en .",
                         "mend   overlay.ttl, line 7, rip: The shipped book has something of this name already (rip). Give"

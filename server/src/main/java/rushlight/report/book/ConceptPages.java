@@ -96,6 +96,7 @@ final class ConceptPages {
         put(found, "Seen in", String.join(", ", answer.seenIn()));
         put(found, "Why it matters", answer.because());
         put(found, "Rule out first", answer.ruleOutFirst());
+        answer.facts().forEach(fact -> put(found, fact.title(), fact.value()));
         return found;
     }
 

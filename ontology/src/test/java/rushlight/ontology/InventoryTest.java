@@ -68,6 +68,7 @@ class InventoryTest {
         "LimitKind, 43",
         "LimitProfile, 16",
         "PlanPreset, 2",
+        "PrerequisiteReason, 167",
         "PresetDay, 7"
     })
     void every_term_of_the_registry_is_there(String kind, long expected) {

@@ -136,6 +136,8 @@ class ShapesTest {
             Say for whom the limits are: youth, high school, college or any. | kb:profile-youth-2021 rl:playingLevel "club" .
             Write the day of the week in English, such as Monday. | kb:preset-off-season--1 rl:weekday "Montag" .
             A preset has at least one day. | kb:planted a rl:PlanPreset ; rl:seasonPart "in-season" ; rl:weeks 2 .
+            A reason is told for a link that is there: the skill neither requires this nor is helped by it. | kb:planted a rl:PrerequisiteReason ; rl:ofSkill kb:anchor ; rl:wants kb:wrong-arm ; rl:because "Planted."@en ; dct:source source:common-practice ; rl:support "fair" .
+            What is a matter of safety is required, not only a help. | kb:planted a rl:PrerequisiteReason ; rl:ofSkill kb:anchor ; rl:wants kb:trunk-stiffness ; rl:safety "yes" ; rl:because "Planted."@en ; dct:source source:common-practice ; rl:support "fair" .
             Mark a rules risk with yes, or leave the mark away. | kb:planted a rl:Teaching ; rl:about kb:rip ; rl:part rl:caution ; rl:text "Planted."@en ; rl:order 9 ; rl:rulesRisk "maybe" ; dct:source source:common-practice ; rl:support "fair" .
             """)
     void a_planted_fault_is_told_in_words(String message, String planted) {

@@ -2,6 +2,7 @@ package rushlight.knowledge;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -120,16 +121,21 @@ final class TrainingReader {
 
     private List<Prerequisite> prerequisites() {
         List<Prerequisite> links = new ArrayList<>();
+        Map<List<Node>, Node> reasons = new HashMap<>();
+        facts.ofClass("PrerequisiteReason")
+                .forEach(reason -> facts.all(reason, Rl.term("ofSkill"))
+                        .forEach(skill -> facts.all(reason, Rl.term("wants"))
+                                .forEach(wanted -> reasons.put(List.of(skill, wanted), reason))));
         for (Node skill : facts.withProperty(Rl.term("judgedAt"))) {
-            add(links, skill, facts.all(skill, Rl.term("requires")), Prerequisite.Strength.MUST, 0);
-            add(links, skill, facts.all(skill, Rl.term("helpedBy")), Prerequisite.Strength.HELPS, 0);
+            add(links, reasons, skill, facts.all(skill, Rl.term("requires")), Prerequisite.Strength.MUST, 0);
+            add(links, reasons, skill, facts.all(skill, Rl.term("helpedBy")), Prerequisite.Strength.HELPS, 0);
             List<List<Node>> choices = facts.all(skill, Rl.term("requiresOneOf")).stream()
                     .map(facts::list)
                     .filter(list -> !list.isEmpty())
                     .sorted(Comparator.comparing(list -> Rl.slug(list.get(0))))
                     .toList();
             for (int i = 0; i < choices.size(); i++) {
-                add(links, skill, choices.get(i), Prerequisite.Strength.ONE_OF, i + 1);
+                add(links, reasons, skill, choices.get(i), Prerequisite.Strength.ONE_OF, i + 1);
             }
         }
         links.sort(Comparator.comparing(Prerequisite::skill)
@@ -139,10 +145,24 @@ final class TrainingReader {
     }
 
     private void add(
-            List<Prerequisite> links, Node skill, List<Node> needs, Prerequisite.Strength strength, int group) {
-        needs.stream()
-                .filter(node -> facts.text(node, "skillKind").isPresent())
-                .forEach(node -> links.add(new Prerequisite(Rl.slug(skill), Rl.slug(node), strength, group)));
+            List<Prerequisite> links,
+            Map<List<Node>, Node> reasons,
+            Node skill,
+            List<Node> needs,
+            Prerequisite.Strength strength,
+            int group) {
+        for (Node node : needs) {
+            if (facts.text(node, "skillKind").isPresent()) {
+                Optional<Node> reason = Optional.ofNullable(reasons.get(List.of(skill, node)));
+                links.add(new Prerequisite(
+                        Rl.slug(skill),
+                        Rl.slug(node),
+                        strength,
+                        group,
+                        reason.flatMap(r -> facts.text(r, "because")).orElse(""),
+                        reason.filter(r -> facts.yes(r, "safety")).isPresent()));
+            }
+        }
     }
 
     private String label(Node node) {

@@ -141,6 +141,21 @@ class TrainingTest {
     }
 
     @Test
+    void every_prerequisite_says_why_and_four_are_a_matter_of_safety() {
+        assertThat(TRAINING.prerequisites())
+                .hasSize(167)
+                .allSatisfy(link -> assertThat(link.because()).endsWith("."));
+        assertThat(TRAINING.prerequisites().stream()
+                        .filter(Prerequisite::safety)
+                        .map(link -> link.skill() + " after " + link.needs()))
+                .containsExactly(
+                        "legal-passer-tackle after tackling-form",
+                        "tackling-form after neck-shoulder-strength",
+                        "wrong-arm after neck-shoulder-strength",
+                        "wrong-arm after tackling-form");
+    }
+
+    @Test
     void contact_levels_are_in_order_and_two_of_them_are_full_contact() {
         assertThat(TRAINING.levels())
                 .extracting(ContactLevel::slug)

@@ -214,6 +214,17 @@ class PublishedBookTest {
     }
 
     @Test
+    void a_drill_says_what_it_takes_and_what_can_hurt() {
+        Document page = page("concept/puller-stack-control.html");
+        assertThat(page.select("header ~ dl.facts div").eachText())
+                .contains("Contact control", "Equipment none", "Men 4, himself among them", "One set 5 min, 5 reps")
+                .anySatisfy(fact -> assertThat(fact).startsWith("Good when In 4 of 5"));
+        assertThat(page.select("section.caution").text()).contains("certified coach", "Medical staff");
+        assertThat(page.select("#lesson ~ section h3").eachText()).contains("coaching point", "what goes wrong");
+        assertThat(page("concept/thud.html").select("dl.facts div").eachText()).contains("Full contact yes");
+    }
+
+    @Test
     void every_source_is_there_with_how_much_of_it_was_seen() {
         Document page = page("sources.html");
         assertThat(page.select(".source")).hasSizeGreaterThan(120);

@@ -21,6 +21,7 @@ import rushlight.index.Page;
 import rushlight.knowledge.BrokenBookException;
 import rushlight.knowledge.Ontology;
 import rushlight.knowledge.Taxonomy;
+import rushlight.knowledge.Training;
 import rushlight.notes.NoteReader;
 import rushlight.rules.RepRules;
 import rushlight.situation.LogFacts;
@@ -44,6 +45,7 @@ public final class Book {
     private final Assessor assessor;
     private final Asker asker;
     private @Nullable Handbook handbook;
+    private @Nullable Training training;
     private @Nullable Questions questions;
     private @Nullable Suggestions suggestions;
     private @Nullable NoteReader notes;
@@ -69,7 +71,9 @@ public final class Book {
             return new Book(ontology);
         }
         try {
-            return new Book(ontology);
+            Book book = new Book(ontology);
+            book.training();
+            return book;
         } catch (BrokenBookException | RefusedShapeException | IllegalArgumentException e) {
             throw new BrokenBookException(OVERLAY + " cannot be used: " + e.getMessage()
                     + " \"rushlight check\" says everything to mend in it.");
@@ -118,6 +122,14 @@ public final class Book {
             handbook = Handbook.of(ontology, taxonomy);
         }
         return handbook;
+    }
+
+    /** What the book knows of training; read when it is first asked for. */
+    public synchronized Training training() {
+        if (training == null) {
+            training = Training.of(ontology);
+        }
+        return training;
     }
 
     /** What reads a question; made when the first is asked. */

@@ -3,6 +3,7 @@ package rushlight.knowledge;
 import java.math.BigDecimal;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
@@ -32,7 +33,7 @@ final class LimitReader {
                         facts.needed(profile, "playingLevel"),
                         facts.needed(profile, "standing"),
                         facts.needed(profile, "edition"),
-                        facts.text(profile, "checkedOn").map(LocalDate::parse),
+                        facts.text(profile, "checkedOn").map(day -> date(profile, day)),
                         facts.needed(profile, "contactMeans"),
                         facts.text(profile, "text").orElse(""),
                         limits.stream()
@@ -94,6 +95,15 @@ final class LimitReader {
                 facts.slugs(node, "without"),
                 facts.number(node, "teamContactMinutes"),
                 facts.text(node, "because").orElse(""));
+    }
+
+    private static LocalDate date(Node profile, String day) {
+        try {
+            return LocalDate.parse(day);
+        } catch (DateTimeParseException e) {
+            throw new BrokenBookException("The book's " + Rl.slug(profile) + " was checked on no date: " + day
+                    + ". Write it like 2026-08-01.");
+        }
     }
 
     private Optional<BigDecimal> decimal(Node node, String property) {

@@ -239,6 +239,23 @@ class OverlayCommandsTest {
     }
 
     @Test
+    void a_drill_that_does_not_say_what_it_takes_sends_to_check_where_everything_it_lacks_is_named()
+            throws IOException {
+        overlay("""
+                kb:towel-pull a skos:Concept , rl:Drill ; skos:prefLabel "towel pull"@en ; skos:definition "Two men, one towel."@en ;
+                  skos:broader kb:partner-drill ; rl:trains kb:grip-endurance ; rl:trainsFirst kb:grip-endurance ;
+                  rl:contactLevel kb:control ; rl:people 2 ; dct:source source:common-practice ; rl:support "common-practice" .
+                """);
+
+        assertThat(run("technique", "rip", "--data", folder.toString()).err())
+                .startsWith("overlay.ttl cannot be used: The book's towel-pull lacks rl:minutes.");
+        assertThat(run("check", "--data", folder.toString()).out())
+                .contains(
+                        "Say how many minutes one set of the drill takes, from 1 to 60.",
+                        "A drill against another player says what can hurt: name the hazards.");
+    }
+
+    @Test
     void a_file_that_cannot_be_used_sends_other_commands_to_check() throws IOException {
         overlay(finding("[ sh:path rl:move ; sh:in ( kb:rip ) ]"));
 

@@ -61,6 +61,7 @@ class InventoryTest {
         "NumberingSystem, 4",
         "FitRule, 252",
         "Caveat, 192",
+        "Claim, 53",
         "ContactLevel, 5",
         "Equipment, 19",
         "Hazard, 13",

@@ -68,12 +68,10 @@ class LexiconTest {
                 .flatMap(file -> SUBJECT.matcher(OntologyFiles.text(file)).results())
                 .map(found -> found.group(1))
                 .collect(Collectors.toSet());
-        List<List<String>> claims = table(OntologyFiles.file("lexicon/claims.tsv"));
         List<List<String>> questions = table(OntologyFiles.file("lexicon/questions.tsv"));
         List<List<String>> spoken = table(OntologyFiles.file("lexicon/narration-terms.tsv"));
         Stream<String> named = Stream.of(
                         spoken.stream().skip(1).map(row -> row.get(1)),
-                        claims.stream().skip(1).flatMap(row -> Stream.of(row.get(0), row.get(2), row.get(3))),
                         questions.stream()
                                 .filter(row -> row.get(1).matches("means|else"))
                                 .map(row -> row.get(2)))

@@ -7,26 +7,24 @@ import java.util.Set;
 import rushlight.findings.Counting;
 import rushlight.findings.Finding;
 import rushlight.findings.FindingBook;
+import rushlight.knowledge.Claim;
 import rushlight.knowledge.FitRule;
 import rushlight.knowledge.Pairing;
 import rushlight.knowledge.Taxonomy;
 import rushlight.situation.Facets;
 import rushlight.situation.Situation;
-import rushlight.words.Lexicon;
 
 /** What is said of him and the finding it claims; else the opening that owed what he did not do. */
 final class Claims {
-    private static final String PERFORMED = "performed";
-    private static final String NOT_PERFORMED = "not-performed";
     private static final String DUTY = "assignment";
 
-    private final List<List<String>> rows =
-            Lexicon.named("claims", "concept", "said", "against", "finding").rows();
+    private final List<Claim> known;
     private final Taxonomy taxonomy;
     private final FindingBook findings;
     private final Facets facets;
 
-    Claims(Taxonomy taxonomy, FindingBook findings, Facets facets) {
+    Claims(List<Claim> known, Taxonomy taxonomy, FindingBook findings, Facets facets) {
+        this.known = List.copyOf(known);
         this.taxonomy = taxonomy;
         this.findings = findings;
         this.facets = facets;
@@ -38,27 +36,26 @@ final class Claims {
      * @param finding its slug
      * @param rest what the question asks beside it
      */
-    record Claim(String finding, List<Condition> rest) {}
+    record Claimed(String finding, List<Condition> rest) {}
 
     /** The finding that states what he does, or does not do, among these conditions. */
-    Optional<Claim> of(List<Condition> conditions) {
+    Optional<Claimed> of(List<Condition> conditions) {
         List<Condition> acts = conditions.stream().filter(Condition::event).toList();
         if (acts.size() != 1 || acts.get(0).slug().isEmpty()) {
             return Optional.empty();
         }
         Condition act = acts.get(0);
         List<Condition> rest = conditions.stream().filter(c -> !c.equals(act)).toList();
-        for (List<String> row : rows) {
-            boolean same =
-                    row.get(0).equals(act.slug().get()) && row.get(1).equals(act.denied() ? NOT_PERFORMED : PERFORMED);
+        for (Claim claim : known) {
             List<Condition> against = rest.stream()
                     .filter(c -> c.slug()
-                            .filter(slug -> !row.get(2).isEmpty() && taxonomy.isA(slug, row.get(2)))
+                            .flatMap(slug -> claim.against().filter(wider -> taxonomy.isA(slug, wider)))
                             .isPresent())
                     .toList();
-            if (same && (row.get(2).isEmpty() || !against.isEmpty())) {
-                return Optional.of(new Claim(
-                        row.get(3),
+            List<String> met = rest.stream().flatMap(c -> c.slug().stream()).toList();
+            if (claim.says(act.slug().get(), !act.denied(), met, taxonomy)) {
+                return Optional.of(new Claimed(
+                        claim.finding(),
                         rest.stream().filter(c -> !against.contains(c)).toList()));
             }
         }

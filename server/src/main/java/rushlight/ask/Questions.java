@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import rushlight.findings.FindingBook;
+import rushlight.knowledge.Claim;
 import rushlight.knowledge.Ontology;
 import rushlight.knowledge.Taxonomy;
 import rushlight.situation.Situation;
@@ -28,7 +29,7 @@ public final class Questions {
     private final Chips chips;
     private final Said said;
 
-    private Questions(Taxonomy taxonomy, Situations situations, FindingBook findings) {
+    private Questions(List<Claim> said, Taxonomy taxonomy, Situations situations, FindingBook findings) {
         this.taxonomy = taxonomy;
         this.places = new Places(taxonomy, situations.facets());
         this.words = new QuestionWords(
@@ -37,7 +38,7 @@ public final class Questions {
                         .filter(place -> place.role() == Chip.Role.BLOCKER)
                         .isPresent());
         this.conditions = new Conditions(taxonomy, places);
-        this.claims = new Claims(taxonomy, findings, situations.facets());
+        this.claims = new Claims(said, taxonomy, findings, situations.facets());
         this.pairs = new Pairs(places, conditions, claims);
         this.topics = new Topics(taxonomy, places);
         this.chips = new Chips(taxonomy, words, topics);
@@ -46,7 +47,7 @@ public final class Questions {
 
     /** By the labels, situations and findings of a book. */
     public static Questions of(Ontology ontology, Taxonomy taxonomy, FindingBook findings) {
-        return new Questions(taxonomy, Situations.of(ontology, taxonomy), findings);
+        return new Questions(Claim.of(ontology), taxonomy, Situations.of(ontology, taxonomy), findings);
     }
 
     /** How a question is read; whatever the text, there is a reading. */
@@ -94,7 +95,7 @@ public final class Questions {
         found.forEach(c -> used.add(c.part()));
         finding.ifPresent(used::add);
         boolean sure = parts.has(Act.VERDICT);
-        Optional<Claims.Claim> claim = finding.map(part -> new Claims.Claim(findingOf(part), conditions.met(kept)))
+        Optional<Claims.Claimed> claim = finding.map(part -> new Claims.Claimed(findingOf(part), conditions.met(kept)))
                 .or(() -> find == Find.PROSPECTS && (sure || kept.stream().anyMatch(Condition::denied))
                         ? claims.of(conditions.afterOpening(kept))
                         : Optional.empty());

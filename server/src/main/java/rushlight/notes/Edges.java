@@ -34,6 +34,15 @@ final class Edges {
         return own.begins() || ends(tokens.get(own.first() - 1));
     }
 
+    /** How many words of its sentence stand before a token. */
+    int wordsBefore(int token) {
+        int words = 0;
+        for (int i = token - 1; i >= 0 && !ends(tokens.get(i)) && !tokens.get(i).text().equals("\n"); i--) {
+            words += tokens.get(i).word() ? 1 : 0;
+        }
+        return words;
+    }
+
     /**
      * The parts as they stand in the end.
      *

@@ -28,21 +28,27 @@ final class Openings {
     private static final int TIMED = 3;
     private static final int OTHER_PHASE = 2;
     private static final int NOW = 1;
+    private static final int NEW_WORDS = 1;
+    private static final int OWN_TIME = 1;
     private static final int SAME_LOOK = -1;
     private static final double WORDS_OF_TERSE = 6;
     private static final Set<String> NOWS = Set.of("now", "then");
+    private static final Set<String> GOING_ON = Set.of(
+            "he", "his", "him", "you", "your", "and", "but", "so", "then", "that", "if", "because", "which", "where",
+            "when", "still", "now", "see", "it", "its", "just", "or", "though", "until", "with", "i", "we", "there");
     private static final Set<String> MEN = Set.of("the", "our", "that");
 
     /**
      * What is known of the rep that is being told.
      *
+     * @param heard whether anything was said of it
      * @param placed whether it was said where he lined up
      * @param ended whether it was said how it ended
      * @param told whether a step or an end was told
      * @param phase the phase of what was told last; empty where nothing was
      */
-    record SoFar(boolean placed, boolean ended, boolean told, String phase) {
-        static final SoFar NOTHING = new SoFar(false, false, false, "");
+    record SoFar(boolean heard, boolean placed, boolean ended, boolean told, String phase) {
+        static final SoFar NOTHING = new SoFar(false, false, false, false, "");
 
         SoFar and(List<Hit> hits) {
             String last = phase;
@@ -50,6 +56,7 @@ final class Openings {
                 last = hit.kind().phase().isEmpty() ? last : hit.kind().phase();
             }
             return new SoFar(
+                    heard || !hits.isEmpty(),
                     placed || hits.stream().anyMatch(Hit::isPlace),
                     ended || hits.stream().anyMatch(Hit::isEnd),
                     told || hits.stream().anyMatch(hit -> hit.kind().step() || hit.isEnd()),
@@ -66,10 +73,13 @@ final class Openings {
     private final List<Token> tokens;
     private final List<Clause> clauses;
     private final List<List<Hit>> hits;
+    private final Generalities general;
     private final boolean terse;
     private final double silence;
 
-    Openings(Narration notes, List<Token> tokens, List<Clause> clauses, List<List<Hit>> hits) {
+    Openings(
+            Narration notes, List<Token> tokens, List<Clause> clauses, List<List<Hit>> hits, Generalities general) {
+        this.general = general;
         this.notes = notes;
         this.tokens = tokens;
         this.clauses = clauses;
@@ -94,6 +104,9 @@ final class Openings {
                 && (line.contains(Cues.Act.REPLAY) || line.contains(Cues.Act.SUMMARY) || !tellsOfRep(at))) {
             return false;
         }
+        if (!before.heard() && kind == Segment.Kind.REP) {
+            return false;
+        }
         boolean sentence = isSentence(at);
         boolean place = hits.get(at).stream().anyMatch(hit -> isPlace(hit, clause));
         boolean now = NOWS.contains(tokens.get(clause.first()).key());
@@ -109,11 +122,34 @@ final class Openings {
         sum += before.ended() ? ENDED : 0;
         sum += before.told() ? TOLD : 0;
         sum += now ? NOW : 0;
+        if (clause.begins() && happens(at)) {
+            sum += goesOn(at) ? 0 : NEW_WORDS;
+            sum += notes.format() == Format.PLAIN && !terse ? OWN_TIME : 0;
+        }
         sum += clause.begins() && clause.cue() > 0 && gap(clause.cue()) >= silence ? SILENCE : 0;
         sum += terse && clause.begins() ? TERSE + (notes.format() == Format.PLAIN ? TIMED : 0) : 0;
         sum += clause.begins() && isOtherPhase(at, before) ? OTHER_PHASE : 0;
         sum += kind == Segment.Kind.REPLAY && !clause.begins() ? SAME_LOOK : 0;
         return sum >= ENOUGH;
+    }
+
+    /** Whether a line goes on with what was said: "and he", "that is why". */
+    private boolean goesOn(int at) {
+        List<Hit> here = hits.get(at);
+        boolean ending = !here.isEmpty() && here.get(0).isEnd() && here.get(0).first() - clauses.get(at).first() <= SHORT;
+        return ending
+                || GOING_ON.contains(tokens.get(clauses.get(at).first()).key());
+    }
+
+    /** Whether something is told to have happened in a line, not only wished or denied. */
+    private boolean happens(int first) {
+        int cue = clauses.get(first).cue();
+        for (int i = first; i < clauses.size() && clauses.get(i).cue() == cue; i++) {
+            if (!general.isGeneral(i)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** He lines up; "the three-technique" is somebody who does. */

@@ -65,7 +65,7 @@ final class Segmenter {
         this.cues = cues;
         this.hits = hits;
         this.general = new Generalities(clauses, hits, said);
-        this.openings = new Openings(notes, tokens, clauses, hits);
+        this.openings = new Openings(notes, tokens, clauses, hits, general);
         this.edges = new Edges(tokens, clauses, hits, him);
         this.last = last;
         this.latest = start.reps();
@@ -91,7 +91,8 @@ final class Segmenter {
     private void step(int i) {
         Clause clause = clauses.get(i);
         Set<Cues.Act> said = cuesOf(i);
-        boolean boundary = said.contains(Cues.Act.BOUNDARY);
+        boolean boundary = said.contains(Cues.Act.BOUNDARY)
+                || (isCount(clause) && !cuesOfCue(i).contains(Cues.Act.REPLAY));
         if (said.contains(Cues.Act.FORGET)) {
             kind = Segment.Kind.CHATTER;
         } else if (said.contains(Cues.Act.SUMMARY) && !boundary) {
@@ -164,10 +165,25 @@ final class Segmenter {
         }
     }
 
-    /** Whether the same words are listed as no look at the rep: "the running back". */
+    /** "Thirty-one." at the beginning of a line is the number of a play; up to nine it may be a place on the front. */
+    private boolean isCount(Clause clause) {
+        Token number = tokens.get(clause.first());
+        boolean alone = clause.first() + 1 >= tokens.size() || !tokens.get(clause.first() + 1).word();
+        return clause.begins() && alone && number.isNumber() && number.key().length() > 1;
+    }
+
+    /** Whether the same words are listed as marking nothing: "the running back" is no look at the rep. */
     private boolean isDenied(Cues.Found cue, int clause) {
-        return cues.of(clause).stream()
-                .anyMatch(other -> other.act() == Cues.Act.NOT_REPLAY && other.first() == cue.first());
+        Cues.Act denial = cue.act() == Cues.Act.REPLAY ? Cues.Act.NOT_REPLAY : Cues.Act.NOT_BOUNDARY;
+        return cues.of(clause).stream().anyMatch(other -> other.act() == denial && other.first() == cue.first());
+    }
+
+    /** "If you wrong-arm the first one": what is counted is somebody in the middle of a sentence. */
+    private boolean isObject(Cues.Found cue, Clause clause) {
+        return !clause.spoken()
+                && cue.first() > 0
+                && tokens.get(cue.first() - 1).key().equals("the")
+                && edges.wordsBefore(cue.first()) > Openings.SHORT - 1;
     }
 
     /** What the words of a whole line mark, from a clause that begins it. */
@@ -184,7 +200,8 @@ final class Segmenter {
         Set<Cues.Act> said = EnumSet.noneOf(Cues.Act.class);
         Clause own = clauses.get(clause);
         for (Cues.Found cue : cues.of(clause)) {
-            if (cue.act() == Cues.Act.REPLAY && isDenied(cue, clause)) {
+            if (isDenied(cue, clause)
+                    || (cue.act() == Cues.Act.BOUNDARY && isObject(cue, own))) {
                 continue;
             }
             boolean alone = cue.end() >= tokens.size() || !tokens.get(cue.end()).word();
@@ -192,10 +209,12 @@ final class Segmenter {
             boolean counts = switch (cue.value()) {
                 case "first" -> begins && alone;
                 case "begins" -> begins;
-                case "leads" -> edges.isSentence(clause) && cue.first() - own.first() <= Openings.SHORT;
+                case "told" -> begins && soFar.told();
+                case "leads" -> edges.wordsBefore(cue.first()) <= Openings.SHORT;
+                case "number" -> begins && cue.end() < tokens.size() && tokens.get(cue.end()).isNumber();
                 default -> true;
             };
-            if (counts && (cue.act() != Cues.Act.OPENER || cue.first() - own.first() <= Openings.SHORT)) {
+            if (counts && (cue.act() != Cues.Act.OPENER || (latest == 0 && own.spoken()) || cue.first() - own.first() <= Openings.SHORT)) {
                 said.add(cue.act());
             }
         }

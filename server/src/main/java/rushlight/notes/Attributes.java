@@ -11,17 +11,14 @@ import rushlight.words.Token;
 final class Attributes {
     private static final int REACH = 8;
     private static final int REACH_SPOKEN = 6;
+    private static final int REACH_IF = 14;
     private static final int BACK = 5;
-    private static final int SIDE_AFTER = 3;
-    private static final int SIDE_BEFORE = 2;
-    private static final int OPINION_NEAR = 3;
     private static final int STEPS_TO = 5;
     private static final int RESULT = 6;
     private static final int FAULT = 11;
     private static final int SHORT_FORM = 3;
     private static final int TRAIT = 10;
     private static final String BALL = "ball";
-    private static final Set<String> LISTS = Set.of("or", "nor");
     private static final Set<String> THEN = Set.of("and", "then");
     private static final Set<String> WHERE = Set.of("where", "when");
     private static final Set<Cues.Act> ONE = EnumSet.of(Cues.Act.NEG, Cues.Act.UNC);
@@ -30,7 +27,7 @@ final class Attributes {
     private final List<Token> tokens;
     private final List<Cues.Found> asserting;
     private final List<Cues.Found> naming;
-    private final List<Cues.Found> showing;
+    private final Nearby nearby;
     private final List<Terms.Place> here;
 
     /** The cues that begin in one clause, and where its terms stand. */
@@ -44,13 +41,13 @@ final class Attributes {
         this.tokens = tokens;
         this.asserting = asserting;
         this.naming = naming;
-        this.showing = showing;
+        this.nearby = new Nearby(tokens, showing);
     }
 
     /** Who is said to act before these tokens; none where nobody is named. */
     Optional<Cues.Found> subject(int first) {
         return naming.stream()
-                .filter(name -> name.end() <= first && !isCut(name.end(), first))
+                .filter(name -> name.end() <= first && !nearby.isCut(name.end(), first))
                 .findFirst();
     }
 
@@ -64,7 +61,7 @@ final class Attributes {
         Assertion assertion = assertion(hit, clause, segment, because);
         Actor actor = actor(hit, because);
         Optional<String> side = hit.term().side().isEmpty() && hit.kind().step()
-                ? near(hit, Cues.Act.SIDE)
+                ? nearby.of(hit, Cues.Act.SIDE)
                 : Optional.of(hit.term().side()).filter(s -> !s.isEmpty());
         boolean check = !because.isEmpty() || hit.term().band() == Band.CHECK;
         Band band = hit.term().band() == Band.WEAK ? Band.WEAK : check ? Band.CHECK : Band.SURE;
@@ -73,9 +70,9 @@ final class Attributes {
                 assertion,
                 actor,
                 side,
-                hit.kind().step() ? near(hit, Cues.Act.HAND) : Optional.empty(),
+                hit.kind().step() ? nearby.of(hit, Cues.Act.HAND) : Optional.empty(),
                 0,
-                opinion(hit, clause),
+                nearby.opinion(hit, clause),
                 "",
                 hit.from(),
                 hit.to(),
@@ -106,7 +103,7 @@ final class Attributes {
         if (acts.contains(Cues.Act.HYP)) {
             return Assertion.HYPOTHETICAL;
         }
-        if (acts.contains(Cues.Act.WANT) && hit.kind().actor() == Actor.PROSPECT) {
+        if (acts.contains(Cues.Act.WANT) && !isOfAnother(hit) && hit.kind().actor() == Actor.PROSPECT) {
             return Assertion.WANTED;
         }
         boolean failed = acts.contains(Cues.Act.ATTEMPT) && hit.kind().rank() == RESULT;
@@ -127,29 +124,30 @@ final class Attributes {
         if (!clause.holds(cue.first()) || (cue.first() >= hit.first() && cue.end() <= hit.end())) {
             return false;
         }
-        if (cue.value().equals("before")) {
+        boolean ends = cue.end() >= tokens.size() || !tokens.get(cue.end()).word();
+        if (cue.value().equals("before") || (cue.value().equals("ends") && ends)) {
             boolean last = cue.end() == clause.end();
             return hit.end() <= cue.first()
                     && cue.first() - hit.end() < BACK
-                    && (last || !isCut(hit.end(), cue.first()));
+                    && (last || !nearby.isCut(hit.end(), cue.first()));
         }
-        if (isCut(cue.end(), hit.first())) {
+        if (nearby.isCut(cue.end(), hit.first())) {
             return false;
         }
-        if (EnumSet.of(Cues.Act.NEG, Cues.Act.FAKE).contains(cue.act()) && actsAnew(cue, hit)) {
+        if (EnumSet.of(Cues.Act.NEG, Cues.Act.FAKE, Cues.Act.ATTEMPT).contains(cue.act()) && actsAnew(cue, hit)) {
             return false;
         }
         if (clause.spoken() && ONE.contains(cue.act()) && isSpent(cue, hit, clause)) {
             return false;
         }
-        int reach = clause.spoken() ? REACH_SPOKEN : REACH;
+        int reach = cue.act() == Cues.Act.HYP ? REACH_IF : clause.spoken() ? REACH_SPOKEN : REACH;
         return cue.end() <= hit.first() && hit.first() - cue.end() < reach && cue.act() != Cues.Act.PSEUDO;
     }
 
     /** Without marks, what is denied or doubted is the next term only, unless an "or" goes on with it. */
     private boolean isSpent(Cues.Found cue, Hit hit, Clause clause) {
         return here.stream().anyMatch(other -> other.first() >= cue.end() && other.end() <= hit.first())
-                && tokens.subList(cue.end(), clause.end()).stream().noneMatch(token -> LISTS.contains(token.key()));
+                && tokens.subList(cue.end(), clause.end()).stream().noneMatch(token -> Nearby.LISTS.contains(token.key()));
     }
 
     /** "Does not bite and sets the edge", "fakes it and goes outside": what he does then, in a form of its own, he does. */
@@ -157,7 +155,7 @@ final class Attributes {
         String key = tokens.get(hit.first()).key();
         boolean form = key.length() > SHORT_FORM && FORMS.stream().anyMatch(key::endsWith);
         boolean verb =
-                cue.act() == Cues.Act.FAKE || tokens.get(cue.end() - 1).key().equals("not");
+                cue.act() != Cues.Act.NEG || tokens.get(cue.end() - 1).key().equals("not");
         return verb
                 && form
                 && hit.first() > cue.end()
@@ -180,18 +178,6 @@ final class Attributes {
                                 && cue.end() < tokens.size()
                                 && !tokens.get(cue.end()).word()))
                 .findFirst();
-    }
-
-    /** A comma ends what a word reaches, unless the list goes on with "or". */
-    private boolean isCut(int from, int to) {
-        for (int i = from; i < to; i++) {
-            boolean goesOn =
-                    i + 1 < tokens.size() && LISTS.contains(tokens.get(i + 1).key());
-            if (!tokens.get(i).word() && !goesOn && !tokens.get(i).text().equals(":")) {
-                return true;
-            }
-        }
-        return false;
     }
 
     private String words(Cues.Found cue) {
@@ -222,29 +208,8 @@ final class Attributes {
         return usual;
     }
 
-    private Optional<String> near(Hit hit, Cues.Act act) {
-        return showing.stream()
-                .filter(cue -> cue.act() == act)
-                .filter(cue -> (cue.first() >= hit.end()
-                                && cue.first() - hit.end() < SIDE_AFTER
-                                && !isCut(hit.end(), cue.first()))
-                        || (cue.end() <= hit.first()
-                                && hit.first() - cue.end() < SIDE_BEFORE
-                                && !isCut(cue.end(), hit.first())))
-                .map(Cues.Found::value)
-                .findFirst();
-    }
-
-    private int opinion(Hit hit, Clause clause) {
-        int sum = 0;
-        for (Cues.Found cue : showing) {
-            boolean near = clause.holds(cue.first())
-                    && ((cue.end() <= hit.first() && hit.first() - cue.end() < 2)
-                            || (cue.first() >= hit.end() && cue.first() - hit.end() < OPINION_NEAR));
-            if (cue.act() == Cues.Act.OPINION && near) {
-                sum += Integer.parseInt(cue.value());
-            }
-        }
-        return Math.max(-2, Math.min(2, sum));
+    /** Somebody else has to: nobody wishes it of the player. */
+    private boolean isOfAnother(Hit hit) {
+        return subject(hit.first()).filter(s -> s.act() == Cues.Act.OTHER).isPresent();
     }
 }

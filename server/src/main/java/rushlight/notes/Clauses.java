@@ -18,6 +18,11 @@ final class Clauses {
     private static final int LONGEST = 120;
 
     private static final int ASIDE = 4;
+
+    /** Values of cues that count where a line begins, so that nothing is cut before them. */
+    private static final Set<String> ONLY_FIRST = Set.of("first", "begins", "count", "number");
+
+
     private static final Set<String> JOINS = Set.of("and", "or");
     private static final Set<String> ARTICLES = Set.of("the", "a", "an");
     private static final Set<String> SPEAKERS = Set.of("i", "you", "we");
@@ -43,8 +48,8 @@ final class Clauses {
         shown.stream().filter(f -> f.act() == Cues.Act.NO_SUBJECT).forEach(f -> noSubjects.add(f.first()));
         asserted.forEach(f -> IntStream.range(f.first() + 1, f.end()).forEach(breaks::remove));
         parted.stream()
-                .filter(f -> f.act() == Cues.Act.BOUNDARY
-                        || (f.act() == Cues.Act.REPLAY && !f.value().equals("first")))
+                .filter(f -> (f.act() == Cues.Act.BOUNDARY && !ONLY_FIRST.contains(f.value()))
+                        || (f.act() == Cues.Act.REPLAY && !ONLY_FIRST.contains(f.value())))
                 .forEach(f -> breaks.put(f.first(), f.act()));
     }
 

@@ -2,7 +2,9 @@ package rushlight.notes;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import rushlight.words.Token;
 
 /** Moves where stretches begin to where the speaker took breath for them: "okay, so | next one" is one. */
@@ -46,9 +48,10 @@ final class Edges {
     /**
      * The parts as they stand in the end.
      *
+     * @param before how many reps were told before these
      * @param counted whether the first rep was opened by its number, so that nothing before it can belong to it
      */
-    List<Segmenter.Part> settled(List<Segmenter.Part> parts, boolean counted) {
+    List<Segmenter.Part> settled(List<Segmenter.Part> parts, int before, boolean counted) {
         List<Segmenter.Part> settled = new ArrayList<>(parts);
         for (int i = 1; i < settled.size(); i++) {
             if (!settled.get(i).equals(settled.get(i - 1)) && settled.get(i).kind() != Segment.Kind.CHATTER) {
@@ -56,7 +59,20 @@ final class Edges {
             }
         }
         begin(settled, counted);
-        return List.copyOf(settled);
+        return numbered(settled, before);
+    }
+
+    /** With no number left out where a rep gave all its words to the next. */
+    private static List<Segmenter.Part> numbered(List<Segmenter.Part> parts, int before) {
+        Map<Integer, Integer> numbers = new TreeMap<>();
+        parts.stream().filter(part -> part.rep() > 0).forEach(part -> numbers.put(part.rep(), 0));
+        int next = before + 1;
+        for (Map.Entry<Integer, Integer> entry : numbers.entrySet()) {
+            entry.setValue(next++);
+        }
+        return parts.stream()
+                .map(part -> part.rep() == 0 ? part : new Segmenter.Part(part.kind(), numbers.get(part.rep())))
+                .toList();
     }
 
     /** Words before it in the same sentence, few and of nothing, belong to what follows them. */

@@ -118,7 +118,7 @@ final class Openings {
         }
         int sum = clause.begins() ? LINE : sentence ? SENTENCE : 0;
         sum += opener ? OPENER : 0;
-        sum += place ? PLACE + (before.placed() ? PLACED_BEFORE : 0) : 0;
+        sum += place ? PLACE + (before.placed() && before.told() ? PLACED_BEFORE : 0) : 0;
         sum += before.ended() ? ENDED : 0;
         sum += before.told() ? TOLD : 0;
         sum += now ? NOW : 0;

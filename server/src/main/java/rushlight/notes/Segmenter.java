@@ -42,6 +42,7 @@ final class Segmenter {
     private Openings.SoFar soFar = Openings.SoFar.NOTHING;
     private boolean counted;
     private final boolean last;
+    private final int before;
     private final boolean cut;
     private int openedIn = -1;
     private int openedAt;
@@ -68,7 +69,8 @@ final class Segmenter {
         this.openings = new Openings(notes, tokens, clauses, hits, general);
         this.edges = new Edges(tokens, clauses, hits, him);
         this.last = last;
-        this.latest = start.reps();
+        this.before = start.reps();
+        this.latest = before;
         this.happened = start.reps() > 0;
         this.kind = start.summary() ? Segment.Kind.SUMMARY : Segment.Kind.CHATTER;
         this.cut = start.reps() > 0 && !start.summary();
@@ -80,19 +82,21 @@ final class Segmenter {
             parts.add(new Part(kind, kind == Segment.Kind.REP || kind == Segment.Kind.REPLAY ? rep : 0));
             note(i);
         }
-        return edges.settled(parts, counted);
+        List<Part> settled = edges.settled(parts, before, counted);
+        latest = settled.stream().mapToInt(Part::rep).max().orElse(before);
+        return settled;
     }
 
     /** How the next stretch begins. */
     Start end() {
-        return new Start(kind == Segment.Kind.SUMMARY, latest);
+        return new Start(kind == Segment.Kind.SUMMARY, Math.max(before, latest));
     }
 
     private void step(int i) {
         Clause clause = clauses.get(i);
         Set<Cues.Act> said = cuesOf(i);
         boolean boundary = said.contains(Cues.Act.BOUNDARY)
-                || (isCount(clause) && !cuesOfCue(i).contains(Cues.Act.REPLAY));
+                || (isCount(clause) && !looksAgain(clause.cue(), i));
         if (said.contains(Cues.Act.FORGET)) {
             kind = Segment.Kind.CHATTER;
         } else if (said.contains(Cues.Act.SUMMARY) && !boundary) {
@@ -186,6 +190,16 @@ final class Segmenter {
                 && edges.wordsBefore(cue.first()) > Openings.SHORT - 1;
     }
 
+    /** Whether a line goes on with another look. */
+    private boolean looksAgain(int cue, int from) {
+        for (int i = from; i < clauses.size() && clauses.get(i).cue() == cue; i++) {
+            if (cues.of(i).stream().anyMatch(found -> found.act() == Cues.Act.REPLAY)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     /** What the words of a whole line mark, from a clause that begins it. */
     private Set<Cues.Act> cuesOfCue(int first) {
         Set<Cues.Act> said = EnumSet.noneOf(Cues.Act.class);
@@ -208,6 +222,7 @@ final class Segmenter {
             boolean begins = own.begins() && cue.first() == own.first();
             boolean counts = switch (cue.value()) {
                 case "first" -> begins && alone;
+                case "count" -> begins && alone && !looksAgain(own.cue(), clause);
                 case "begins" -> begins;
                 case "told" -> begins && soFar.told();
                 case "leads" -> edges.wordsBefore(cue.first()) <= Openings.SHORT;

@@ -173,10 +173,10 @@ final class StretchReader {
                 .findFirst();
         boolean behind = shown.stream().anyMatch(cue -> cue.act() == Cues.Act.NOT_SPOT && cue.first() == at + 1);
         boolean follows = shown.stream().anyMatch(cue -> cue.act() == Cues.Act.NOT_SPOT && cue.end() == at);
-        boolean alone = clause.begins()
-                && at == clause.first()
+        boolean alone = at == clause.first()
                 && at + 1 < tokens.size()
-                && !tokens.get(at + 1).word();
+                && !tokens.get(at + 1).word()
+                && (clause.begins() || (clause.end() == at + 1 && Edges.ends(tokens.get(at + 1))));
         if ((before.isEmpty() && !alone) || behind || (follows && before.isEmpty())) {
             return Optional.empty();
         }

@@ -147,7 +147,8 @@ final class Attributes {
     /** Without marks, what is denied or doubted is the next term only, unless an "or" goes on with it. */
     private boolean isSpent(Cues.Found cue, Hit hit, Clause clause) {
         return here.stream().anyMatch(other -> other.first() >= cue.end() && other.end() <= hit.first())
-                && tokens.subList(cue.end(), clause.end()).stream().noneMatch(token -> Nearby.LISTS.contains(token.key()));
+                && tokens.subList(cue.end(), clause.end()).stream()
+                        .noneMatch(token -> Nearby.LISTS.contains(token.key()));
     }
 
     /** "Does not bite and sets the edge", "fakes it and goes outside": what he does then, in a form of its own, he does. */

@@ -39,7 +39,9 @@ final class Edges {
     /** How many words of its sentence stand before a token. */
     int wordsBefore(int token) {
         int words = 0;
-        for (int i = token - 1; i >= 0 && !ends(tokens.get(i)) && !tokens.get(i).text().equals("\n"); i--) {
+        for (int i = token - 1;
+                i >= 0 && !ends(tokens.get(i)) && !tokens.get(i).text().equals("\n");
+                i--) {
             words += tokens.get(i).word() ? 1 : 0;
         }
         return words;
@@ -71,7 +73,9 @@ final class Edges {
             entry.setValue(next++);
         }
         return parts.stream()
-                .map(part -> part.rep() == 0 ? part : new Segmenter.Part(part.kind(), numbers.get(part.rep())))
+                .map(part -> part.rep() == 0
+                        ? part
+                        : new Segmenter.Part(part.kind(), numbers.getOrDefault(part.rep(), part.rep())))
                 .toList();
     }
 

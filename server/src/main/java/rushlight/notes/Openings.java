@@ -77,8 +77,7 @@ final class Openings {
     private final boolean terse;
     private final double silence;
 
-    Openings(
-            Narration notes, List<Token> tokens, List<Clause> clauses, List<List<Hit>> hits, Generalities general) {
+    Openings(Narration notes, List<Token> tokens, List<Clause> clauses, List<List<Hit>> hits, Generalities general) {
         this.general = general;
         this.notes = notes;
         this.tokens = tokens;
@@ -136,9 +135,10 @@ final class Openings {
     /** Whether a line goes on with what was said: "and he", "that is why". */
     private boolean goesOn(int at) {
         List<Hit> here = hits.get(at);
-        boolean ending = !here.isEmpty() && here.get(0).isEnd() && here.get(0).first() - clauses.get(at).first() <= SHORT;
-        return ending
-                || GOING_ON.contains(tokens.get(clauses.get(at).first()).key());
+        boolean ending = !here.isEmpty()
+                && here.get(0).isEnd()
+                && here.get(0).first() - clauses.get(at).first() <= SHORT;
+        return ending || GOING_ON.contains(tokens.get(clauses.get(at).first()).key());
     }
 
     /** Whether something is told to have happened in a line, not only wished or denied. */

@@ -95,8 +95,7 @@ final class Segmenter {
     private void step(int i) {
         Clause clause = clauses.get(i);
         Set<Cues.Act> said = cuesOf(i);
-        boolean boundary = said.contains(Cues.Act.BOUNDARY)
-                || (isCount(clause) && !looksAgain(clause.cue(), i));
+        boolean boundary = said.contains(Cues.Act.BOUNDARY) || (isCount(clause) && !looksAgain(clause.cue(), i));
         if (said.contains(Cues.Act.FORGET)) {
             kind = Segment.Kind.CHATTER;
         } else if (said.contains(Cues.Act.SUMMARY) && !boundary) {
@@ -172,7 +171,8 @@ final class Segmenter {
     /** "Thirty-one." at the beginning of a line is the number of a play; up to nine it may be a place on the front. */
     private boolean isCount(Clause clause) {
         Token number = tokens.get(clause.first());
-        boolean alone = clause.first() + 1 >= tokens.size() || !tokens.get(clause.first() + 1).word();
+        boolean alone = clause.first() + 1 >= tokens.size()
+                || !tokens.get(clause.first() + 1).word();
         return clause.begins() && alone && number.isNumber() && number.key().length() > 1;
     }
 
@@ -214,8 +214,7 @@ final class Segmenter {
         Set<Cues.Act> said = EnumSet.noneOf(Cues.Act.class);
         Clause own = clauses.get(clause);
         for (Cues.Found cue : cues.of(clause)) {
-            if (isDenied(cue, clause)
-                    || (cue.act() == Cues.Act.BOUNDARY && isObject(cue, own))) {
+            if (isDenied(cue, clause) || (cue.act() == Cues.Act.BOUNDARY && isObject(cue, own))) {
                 continue;
             }
             boolean alone = cue.end() >= tokens.size() || !tokens.get(cue.end()).word();
@@ -226,10 +225,14 @@ final class Segmenter {
                 case "begins" -> begins;
                 case "told" -> begins && soFar.told();
                 case "leads" -> edges.wordsBefore(cue.first()) <= Openings.SHORT;
-                case "number" -> begins && cue.end() < tokens.size() && tokens.get(cue.end()).isNumber();
+                case "number" ->
+                    begins && cue.end() < tokens.size() && tokens.get(cue.end()).isNumber();
                 default -> true;
             };
-            if (counts && (cue.act() != Cues.Act.OPENER || (latest == 0 && own.spoken()) || cue.first() - own.first() <= Openings.SHORT)) {
+            if (counts
+                    && (cue.act() != Cues.Act.OPENER
+                            || (latest == 0 && own.spoken())
+                            || cue.first() - own.first() <= Openings.SHORT)) {
                 said.add(cue.act());
             }
         }

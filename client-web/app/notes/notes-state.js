@@ -55,23 +55,33 @@ export function nextOpen(tags, key, state) {
   return [...tags.slice(at), ...tags.slice(0, at)].find(tag => state.chosen[tag.key] === undefined)?.key ?? null;
 }
 
-/** The notes in stretches, each with its words, its tags and, where a rep is told first, the rep. */
+/** The notes in stretches, each with its words, its tags and, where a rep is told first, the rep; the words of all make the whole text. */
 export function stretches({ notes, text, cues }) {
   const marks = [...notes.reps.flatMap(rep => rep.tags), ...notes.statements].sort((a, b) => a.from - b.from || a.to - b.to);
   const told = new Set();
+  const parts = notes.segments.length ? notes.segments : text ? [{ kind: 'chatter', rep: 0, from: 0, to: text.length }] : [];
   let tag = 0;
-  return notes.segments.map(segment => {
+  let shown = 0;
+  return parts.map((segment, i) => {
     const own = [];
     while (tag < marks.length && marks[tag].from < segment.to) own.push(marks[tag++]);
     const first = segment.kind === 'rep' && !told.has(segment.rep);
     if (first) told.add(segment.rep);
+    const from = shown;
+    shown = i + 1 < parts.length ? untilNext(text, segment.to, parts[i + 1].from) : text.length;
     return {
       ...segment, tags: own,
       told: first ? notes.reps.find(rep => rep.ordinal === segment.rep) ?? null : null,
       start: cueAt(cues, segment.from)?.start ?? null,
-      pieces: pieces(text, segment.from, segment.to, own),
+      pieces: pieces(text, from, shown, own),
     };
   });
+}
+
+/** Where the words of a stretch end: marks and breaks after its last word are its own, what opens the next one ("(", a quote) is not. */
+function untilNext(text, end, next) {
+  const between = text.slice(end, Math.max(end, next));
+  return end + between.length - /[(["'\u201c\u2018\u2014-]*$/.exec(between)[0].length;
 }
 
 /** The cue in which a place stands. */

@@ -57,6 +57,21 @@ test('a rep is told once; a replay and what is said in general have their own ta
   assert.equal(cueAt([], 3), null);
 });
 
+test('the stretches together are the text, with every mark between them', () => {
+  const text = 'Well. Wide 9, dips. "Sack." Next one: (bull rush), stood up!\nEnd.';
+  const at = word => ({ from: text.indexOf(word), to: text.indexOf(word) + word.length });
+  const sheet = {
+    text, cues: [],
+    notes: {
+      segments: [{ kind: 'rep', rep: 1, from: at('Wide').from, to: at('Sack').to }, { kind: 'rep', rep: 2, from: at('bull').from, to: at('stood up').to }],
+      reps: [{ ordinal: 1, tags: [{ key: 'a', ...at('Sack') }] }, { ordinal: 2, tags: [{ key: 'b', ...at('bull rush') }] }], statements: [],
+    },
+  };
+  const words = stretches(sheet).map(one => one.pieces.map(piece => piece.text).join(''));
+  assert.deepEqual(words, ['Well. Wide 9, dips. "Sack." Next one: ', '(bull rush), stood up!\nEnd.']);
+  assert.deepEqual(stretches({ text: 'Hm.', cues: [], notes: { segments: [], reps: [], statements: [] } })[0].pieces, [{ text: 'Hm.', keys: [] }]);
+});
+
 test('decisions outlive a visit; nonsense is no decision', () => {
   const state = setPhase(decide(undecided(), ['a'], false), 1, 'run');
   assert.deepEqual(restored(kept(state)), { chosen: { a: false }, phases: { 1: 'run' }, past: [] });

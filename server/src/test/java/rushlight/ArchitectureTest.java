@@ -41,6 +41,7 @@ class ArchitectureTest {
         only(table, "rules", "film", "knowledge");
         only(table, "index", "situation", "words", "film", "knowledge");
         only(table, "findings", "index", "rules", "evidence", "situation", "film", "knowledge");
+        only(table, "plan", "findings", "situation", "evidence", "film", "knowledge");
         only(table, "ask", "findings", "index", "evidence", "situation", "words", "film", "knowledge");
         withAllOf(table, "archive", "ask", "notes", "findings", "store", "handbook");
         withAllOf(table, "web", "archive", "report");
@@ -100,6 +101,9 @@ class ArchitectureTest {
 
     @ArchTest
     static final ArchRule templates_stay_in_report = only("rushlight.report..", "gg.jte..");
+
+    @ArchTest
+    static final ArchRule the_solver_stays_in_plan = only("rushlight.plan..", "com.google.ortools..");
 
     @ArchTest
     static final ArchRule json_stays_in_web = noClasses()

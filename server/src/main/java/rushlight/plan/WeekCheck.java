@@ -1,0 +1,103 @@
+package rushlight.plan;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+
+/** Holds a schedule to what is counted by day and by week: full contact, spread of a skill, keeping it up, rest. */
+final class WeekCheck {
+    private final PlanTask task;
+    private final PlanLimits limits;
+    private final List<List<Exercise>> plan;
+    private final List<Breach> breaches;
+
+    WeekCheck(PlanTask task, List<List<Exercise>> plan, List<Breach> breaches) {
+        this.task = task;
+        this.limits = task.limits();
+        this.plan = plan;
+        this.breaches = breaches;
+    }
+
+    void check() {
+        days();
+        Set<Integer> weeks = new TreeSet<>();
+        task.slots().forEach(slot -> weeks.add(slot.week()));
+        Set<String> begun = new HashSet<>();
+        for (int week : weeks) {
+            week(week, begun);
+        }
+    }
+
+    private void days() {
+        TreeMap<Integer, int[]> days = new TreeMap<>();
+        for (int s = 0; s < plan.size(); s++) {
+            int[] day = days.computeIfAbsent(task.slots().get(s).day(), d -> new int[2]);
+            day[0] += contact(plan.get(s));
+            day[1] += task.slots().get(s).teamContactMinutes();
+        }
+        days.forEach((number, day) -> {
+            if (day[0] > 0 && day[0] + day[1] > limits.contactMinutesADay()) {
+                add("C03", "day " + (number + 1), day[0] + " + " + day[1] + " min of full contact");
+            }
+            int[] before = days.getOrDefault(number - 1, new int[2]);
+            if (day[0] + day[1] > 0 && before[0] + before[1] > 0 && day[0] + before[0] > 0) {
+                add("C03", "day " + (number + 1), "full contact on two days in a row");
+            }
+        });
+    }
+
+    private void week(int week, Set<String> begun) {
+        int own = 0;
+        int team = 0;
+        int minutes = 0;
+        Set<Integer> days = new HashSet<>();
+        Map<String, Integer> sessions = new TreeMap<>();
+        Set<String> trained = new HashSet<>();
+        for (int s = 0; s < plan.size(); s++) {
+            Slot slot = task.slots().get(s);
+            if (slot.week() != week) {
+                continue;
+            }
+            own += contact(plan.get(s));
+            team += slot.teamContactMinutes();
+            for (Exercise item : plan.get(s)) {
+                minutes += item.minutes();
+                days.add(slot.day());
+                if (!item.check()) {
+                    trained.add(item.skill());
+                }
+            }
+            plan.get(s).stream().map(Exercise::skill).distinct().forEach(k -> sessions.merge(k, 1, Integer::sum));
+        }
+        String where = "week " + week;
+        if (own > limits.ownContactMinutesAWeek() || (own > 0 && own + team > limits.contactMinutesAWeek())) {
+            add("C03", where, own + " + " + team + " min of full contact");
+        }
+        if (days.size() > limits.daysAWeek() || minutes > limits.minutesAWeek()) {
+            add("C21", where, days.size() + " days, " + minutes + " min");
+        }
+        sessions.forEach((skill, count) -> {
+            if (count > limits.sessionsAWeek()) {
+                add("C11", where, skill + " in " + count + " sessions, at most " + limits.sessionsAWeek());
+            }
+        });
+        begun.stream().sorted().filter(skill -> !sessions.containsKey(skill)).forEach(skill -> {
+            breaches.add(new Breach(Rule.of("C12"), where, "nothing of " + skill + ", begun before", true));
+        });
+        begun.addAll(trained);
+    }
+
+    private int contact(List<Exercise> items) {
+        return items.stream()
+                .filter(item -> !item.check() && limits.isContact(item.rank()))
+                .mapToInt(Exercise::minutes)
+                .sum();
+    }
+
+    private void add(String code, String where, String text) {
+        breaches.add(new Breach(Rule.of(code), where, text, false));
+    }
+}

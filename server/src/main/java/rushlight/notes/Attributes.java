@@ -140,7 +140,7 @@ final class Attributes {
         if (clause.spoken() && ONE.contains(cue.act()) && isSpent(cue, hit, clause)) {
             return false;
         }
-        int reach = cue.act() == Cues.Act.HYP ? REACH_IF : clause.spoken() ? REACH_SPOKEN : REACH;
+        int reach = cue.value().equals("far") ? REACH_IF : clause.spoken() ? REACH_SPOKEN : REACH;
         return cue.end() <= hit.first() && hit.first() - cue.end() < reach && cue.act() != Cues.Act.PSEUDO;
     }
 

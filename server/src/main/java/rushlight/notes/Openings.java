@@ -45,10 +45,11 @@ final class Openings {
      * @param placed whether it was said where he lined up
      * @param ended whether it was said how it ended
      * @param told whether a step or an end was told
+     * @param steps how much was said of it
      * @param phase the phase of what was told last; empty where nothing was
      */
-    record SoFar(boolean heard, boolean placed, boolean ended, boolean told, String phase) {
-        static final SoFar NOTHING = new SoFar(false, false, false, false, "");
+    record SoFar(boolean heard, boolean placed, boolean ended, boolean told, int steps, String phase) {
+        static final SoFar NOTHING = new SoFar(false, false, false, false, 0, "");
 
         SoFar and(List<Hit> hits) {
             String last = phase;
@@ -60,6 +61,7 @@ final class Openings {
                     placed || hits.stream().anyMatch(Hit::isPlace),
                     ended || hits.stream().anyMatch(Hit::isEnd),
                     told || hits.stream().anyMatch(hit -> hit.kind().step() || hit.isEnd()),
+                    steps + hits.size(),
                     last);
         }
 
@@ -107,7 +109,13 @@ final class Openings {
             return false;
         }
         boolean sentence = isSentence(at);
+        if (isEnding(at) && !opener) {
+            return false;
+        }
         boolean place = hits.get(at).stream().anyMatch(hit -> isPlace(hit, clause));
+        if (clause.begins() && !opener && !place && !happens(at)) {
+            return false;
+        }
         boolean now = NOWS.contains(tokens.get(clause.first()).key());
         if (!sentence && !now && !place && !opener) {
             return false;
@@ -132,13 +140,17 @@ final class Openings {
         return sum >= ENOUGH;
     }
 
-    /** Whether a line goes on with what was said: "and he", "that is why". */
-    private boolean goesOn(int at) {
+    /** Whether a clause begins with how a rep ended. */
+    private boolean isEnding(int at) {
         List<Hit> here = hits.get(at);
-        boolean ending = !here.isEmpty()
+        return !here.isEmpty()
                 && here.get(0).isEnd()
                 && here.get(0).first() - clauses.get(at).first() <= SHORT;
-        return ending || GOING_ON.contains(tokens.get(clauses.get(at).first()).key());
+    }
+
+    /** Whether a line goes on with what was said: "and he", "that is why". */
+    private boolean goesOn(int at) {
+        return GOING_ON.contains(tokens.get(clauses.get(at).first()).key());
     }
 
     /** Whether something is told to have happened in a line, not only wished or denied. */

@@ -1,7 +1,6 @@
 package rushlight.notes;
 
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import rushlight.words.Token;
@@ -26,13 +25,13 @@ final class Segmenter {
         static final Start FRESH = new Start(false, 0);
     }
 
-    private final List<Token> tokens;
     private final List<Clause> clauses;
     private final ByClause<Cues.Found> cues;
     private final List<List<Hit>> hits;
     private final Generalities general;
     private final Openings openings;
     private final Edges edges;
+    private final Markers markers;
     private final List<Part> parts = new ArrayList<>();
 
     private Segment.Kind kind;
@@ -61,13 +60,13 @@ final class Segmenter {
             List<List<Mention>> said,
             Start start,
             boolean last) {
-        this.tokens = tokens;
         this.clauses = clauses;
         this.cues = cues;
         this.hits = hits;
         this.general = new Generalities(clauses, hits, said);
         this.openings = new Openings(notes, tokens, clauses, hits, general);
         this.edges = new Edges(tokens, clauses, hits, him);
+        this.markers = new Markers(tokens, clauses, cues, edges);
         this.last = last;
         this.before = start.reps();
         this.latest = before;
@@ -94,8 +93,8 @@ final class Segmenter {
 
     private void step(int i) {
         Clause clause = clauses.get(i);
-        Set<Cues.Act> said = cuesOf(i);
-        boolean boundary = said.contains(Cues.Act.BOUNDARY) || (isCount(clause) && !looksAgain(clause.cue(), i));
+        Set<Cues.Act> said = markers.of(i, soFar.told(), latest == 0);
+        boolean boundary = said.contains(Cues.Act.BOUNDARY) || markers.isNumbered(i);
         if (said.contains(Cues.Act.FORGET)) {
             kind = Segment.Kind.CHATTER;
         } else if (said.contains(Cues.Act.SUMMARY) && !boundary) {
@@ -111,7 +110,12 @@ final class Segmenter {
                 && (latest == 0 || (cut && i == 0))
                 && !hits.get(i).isEmpty()) {
             open();
-        } else if (latest > 0 && openings.opens(i, soFar, kind, said.contains(Cues.Act.OPENER), cuesOfCue(i))) {
+        } else if (latest > 0 && openings.opens(i, soFar, kind, said.contains(Cues.Act.OPENER), markers.ofLine(i, soFar.told(), latest == 0))) {
+            if (latest == 1 && rep == 1 && !isRep()) {
+                parts.replaceAll(part -> new Part(Segment.Kind.CHATTER, 0));
+                latest = 0;
+                counted = true;
+            }
             open();
         } else if (latest == 0 && said.contains(Cues.Act.OPENER)) {
             open();
@@ -131,6 +135,11 @@ final class Segmenter {
                 parts.set(j, new Part(Segment.Kind.SUMMARY, 0));
             }
         }
+    }
+
+    /** Whether the first rep is one: a word in passing before it is none. */
+    private boolean isRep() {
+        return soFar.placed() || soFar.ended() || soFar.steps() > 1;
     }
 
     /** Two words for "next" in one breath open one rep; before the first count nothing was a rep in which nothing happens. */
@@ -166,76 +175,5 @@ final class Segmenter {
             happened |= hits.get(i).stream().anyMatch(Hit::happens);
             soFar = soFar.and(hits.get(i));
         }
-    }
-
-    /** "Thirty-one." at the beginning of a line is the number of a play; up to nine it may be a place on the front. */
-    private boolean isCount(Clause clause) {
-        Token number = tokens.get(clause.first());
-        boolean alone = clause.first() + 1 >= tokens.size()
-                || !tokens.get(clause.first() + 1).word();
-        return clause.begins() && alone && number.isNumber() && number.key().length() > 1;
-    }
-
-    /** Whether the same words are listed as marking nothing: "the running back" is no look at the rep. */
-    private boolean isDenied(Cues.Found cue, int clause) {
-        Cues.Act denial = cue.act() == Cues.Act.REPLAY ? Cues.Act.NOT_REPLAY : Cues.Act.NOT_BOUNDARY;
-        return cues.of(clause).stream().anyMatch(other -> other.act() == denial && other.first() == cue.first());
-    }
-
-    /** "If you wrong-arm the first one": what is counted is somebody in the middle of a sentence. */
-    private boolean isObject(Cues.Found cue, Clause clause) {
-        return !clause.spoken()
-                && cue.first() > 0
-                && tokens.get(cue.first() - 1).key().equals("the")
-                && edges.wordsBefore(cue.first()) > Openings.SHORT - 1;
-    }
-
-    /** Whether a line goes on with another look. */
-    private boolean looksAgain(int cue, int from) {
-        for (int i = from; i < clauses.size() && clauses.get(i).cue() == cue; i++) {
-            if (cues.of(i).stream().anyMatch(found -> found.act() == Cues.Act.REPLAY)) {
-                return true;
-            }
-        }
-        return false;
-    }
-
-    /** What the words of a whole line mark, from a clause that begins it. */
-    private Set<Cues.Act> cuesOfCue(int first) {
-        Set<Cues.Act> said = EnumSet.noneOf(Cues.Act.class);
-        int cue = clauses.get(first).cue();
-        for (int i = first; i < clauses.size() && clauses.get(i).cue() == cue; i++) {
-            said.addAll(cuesOf(i));
-        }
-        return said;
-    }
-
-    private Set<Cues.Act> cuesOf(int clause) {
-        Set<Cues.Act> said = EnumSet.noneOf(Cues.Act.class);
-        Clause own = clauses.get(clause);
-        for (Cues.Found cue : cues.of(clause)) {
-            if (isDenied(cue, clause) || (cue.act() == Cues.Act.BOUNDARY && isObject(cue, own))) {
-                continue;
-            }
-            boolean alone = cue.end() >= tokens.size() || !tokens.get(cue.end()).word();
-            boolean begins = own.begins() && cue.first() == own.first();
-            boolean counts = switch (cue.value()) {
-                case "first" -> begins && alone;
-                case "count" -> begins && alone && !looksAgain(own.cue(), clause);
-                case "begins" -> begins;
-                case "told" -> begins && soFar.told();
-                case "leads" -> edges.wordsBefore(cue.first()) <= Openings.SHORT;
-                case "number" ->
-                    begins && cue.end() < tokens.size() && tokens.get(cue.end()).isNumber();
-                default -> true;
-            };
-            if (counts
-                    && (cue.act() != Cues.Act.OPENER
-                            || (latest == 0 && own.spoken())
-                            || cue.first() - own.first() <= Openings.SHORT)) {
-                said.add(cue.act());
-            }
-        }
-        return said;
     }
 }

@@ -118,7 +118,8 @@ final class StretchReader {
             List<Hidden> hidden) {
         List<Hit> found = new ArrayList<>();
         Set<Integer> taken = new HashSet<>();
-        for (Terms.Place place : places) {
+        for (Terms.Place longest : places) {
+            Terms.Place place = fitting(tokens, clause, longest, attributes);
             for (int i = place.first(); i < place.end(); i++) {
                 taken.add(i);
             }
@@ -150,6 +151,17 @@ final class StretchReader {
         return found;
     }
 
+    /** The words of a place that mean something here: fewer of them where all together do not. */
+    private Terms.Place fitting(List<Token> tokens, Clause clause, Terms.Place longest, Attributes attributes) {
+        for (Terms.Place place : terms.from(tokens, longest.first(), longest.end())) {
+            Surroundings around = around(tokens, clause, place.first(), place.end(), attributes);
+            if (place.terms().stream().anyMatch(term -> term.sense().fits(around))) {
+                return place;
+            }
+        }
+        return longest;
+    }
+
     /** What the blocker answers is itself done: "chops his long arm down". */
     private Optional<Hit> answered(List<Token> tokens, Terms.Place place) {
         for (int i = place.first() + 2; i < place.end(); i++) {
@@ -173,7 +185,9 @@ final class StretchReader {
                 .findFirst();
         boolean behind = shown.stream().anyMatch(cue -> cue.act() == Cues.Act.NOT_SPOT && cue.first() == at + 1);
         boolean follows = shown.stream().anyMatch(cue -> cue.act() == Cues.Act.NOT_SPOT && cue.end() == at);
-        boolean alone = at == clause.first()
+        boolean clock = at + 1 < tokens.size() && tokens.get(at + 1).text().equals(":");
+        boolean alone = !clock
+                && at == clause.first()
                 && at + 1 < tokens.size()
                 && !tokens.get(at + 1).word()
                 && (clause.begins() || (clause.end() == at + 1 && Edges.ends(tokens.get(at + 1))));

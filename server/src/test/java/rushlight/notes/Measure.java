@@ -2,7 +2,6 @@ package rushlight.notes;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Function;
 
 /**
  * A figure from counts.
@@ -16,22 +15,12 @@ import java.util.function.Function;
 record Measure(String name, String counted, Figure figure, double tuned, double unseen) {
     /** How a figure is had from counts. */
     enum Figure {
-        PRECISION(Tally::precision),
-        RECALL(Tally::recall),
-        F1(Tally::f1),
-        SHARE(Tally::recall),
+        PRECISION,
+        RECALL,
+        F1,
+        SHARE,
         /** A share of which less is better. */
-        FAULTS(Tally::recall);
-
-        private final Function<Tally, Double> of;
-
-        Figure(Function<Tally, Double> of) {
-            this.of = of;
-        }
-
-        double of(Tally tally) {
-            return of.apply(tally);
-        }
+        FAULTS
     }
 
     private static final double NONE = Double.NaN;
@@ -91,7 +80,11 @@ record Measure(String name, String counted, Figure figure, double tuned, double 
     }
 
     double of(Tally tally) {
-        return figure.of(tally);
+        return switch (figure) {
+            case PRECISION -> tally.precision();
+            case F1 -> tally.f1();
+            case RECALL, SHARE, FAULTS -> tally.recall();
+        };
     }
 
     double bar(boolean seen) {

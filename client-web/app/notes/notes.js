@@ -18,6 +18,7 @@ export async function mount(page, context) {
   const phases = known.find(column => column.name === 'phase')?.oneOf ?? [];
   let file = null;
   let open = null;
+  let inGeneral = [];
   const below = el('div', { 'aria-live': 'off' });
   const trouble = el('div', { role: 'alert' });
   const far = el('p', { class: 'far', role: 'status' });
@@ -58,7 +59,8 @@ export async function mount(page, context) {
   }
 
   function opened(sheet) {
-    const { reps } = sheet.notes;
+    const { reps, statements } = sheet.notes;
+    inGeneral = statements.map(one => one.key);
     open = review({ sheet, state: restored(recall(file.name)), phases, onchange: changed, onrep: turn });
     show(below,
       el('h2', {}, reps.length ? `${counted(reps.length, 'rep')} in ${file.name}` : `No rep in ${file.name}`),
@@ -83,12 +85,21 @@ export async function mount(page, context) {
       page.querySelector(`#${missing[0]}`).focus();
       throw new Trouble({ title: 'One thing is missing', detail: `Say ${missing[1]}: a film log names the player and the game.` });
     }
+    return sendForText('POST', '/api/notes/log', { body: decided(), signal: context.signal });
+  }
+
+  function decided() {
     const { chosen, phases: named } = open.state();
-    return sendForText('POST', '/api/notes/log', {
-      body: { name: file.name, text: file.text, prospect: value('prospect'), game: value('game'), video: value('video'), evaluator: value('evaluator'),
-        accepted: Object.keys(chosen).filter(key => chosen[key]), phases: named },
-      signal: context.signal,
-    });
+    return { name: file.name, text: file.text, prospect: value('prospect'), game: value('game'), video: value('video'), evaluator: value('evaluator'),
+      accepted: Object.keys(chosen).filter(key => chosen[key]), phases: named };
+  }
+
+  /** Keeps what was accepted of the player in general; gives the sentence that says so. */
+  async function general() {
+    const { chosen } = open.state();
+    if (!inGeneral.some(key => chosen[key])) return '';
+    const { body: { opinions } } = await send('POST', '/api/notes/opinions', { body: decided(), signal: context.signal });
+    return opinions.length ? ` ${counted(opinions.length, 'opinion')} of him stand${opinions.length === 1 ? 's' : ''} beside what his reps say.` : '';
   }
 
   async function download() {
@@ -101,11 +112,12 @@ export async function mount(page, context) {
     try {
       const body = await log();
       const { body: report } = await send('POST', '/api/import', { parameters: { name: file.name, mode: 'add', evaluator: value('evaluator') }, body, type: 'text/csv', signal: context.signal });
+      const more = await general();
       const revision = report.revision;
       notice(`Took in ${counted(report.came, 'rep')}.`, report.came ? async () => {
         notice((await send('POST', '/api/undo', { parameters: { revision } })).body.said);
       } : null);
-      show(trouble, el('p', {}, `${counted(report.came, 'rep')} of ${file.name} came in: `, report.logs.map(one => el('a', { href: path('film', one.prospect) }, 'his film log'))));
+      show(trouble, el('p', {}, `${counted(report.came, 'rep')} of ${file.name} came in: `, report.logs.map(one => el('a', { href: path('film', one.prospect) }, 'his film log')), more));
     } catch (fault) { failed(fault); }
   }
 

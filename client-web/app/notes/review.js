@@ -3,7 +3,7 @@ import { capital, choice, counted, el } from '../parts/elements.js';
 import { clock } from '../parts/reps.js';
 import { label } from '../wire/labels.js';
 import { back, decide, neighbor, nextOpen, phaseOf, setPhase, stretches, sure } from './notes-state.js';
-import { statementLine, tagLine } from './tag-list.js';
+import { tagLine } from './tag-list.js';
 
 const GENERAL = { replay: 'Looked at again', summary: 'In general', chatter: 'Of no rep' };
 
@@ -68,7 +68,7 @@ export function review({ sheet, state: before, phases, onchange, onrep }) {
       el('p', { class: 'eyebrow' }, one.start === null ? null : `${clock(one.start)} `, one.kind === 'rep' ? null : `${GENERAL[one.kind]}${one.rep ? `: rep ${one.rep}` : ''}`),
       el('p', { class: 'words' }, one.pieces.map(piece))),
     el('div', { class: 'proposed' }, one.told ? repHead(one.told) : null,
-      one.tags.length ? el('ul', { class: 'bare' }, one.tags.map(tag => (one.rep ? line(tag) : statementLine(tag, light))))
+      one.tags.length ? el('ul', { class: 'bare' }, one.tags.map(line))
         : one.kind === 'rep' ? el('p', { class: 'soft' }, 'Nothing was recognized here.') : null));
 
   const { diagnostics, hidden } = sheet.notes;

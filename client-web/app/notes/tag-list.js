@@ -36,8 +36,3 @@ export function tagLine(tag, { decide, onlight }) {
   };
   return { root, draw };
 }
-
-/** What is said in general: read, and shown; no rep comes of it. */
-export const statementLine = (tag, onlight) => el('li', { class: 'tag', onpointerenter: () => onlight(tag.key) },
-  el('span', { class: 'tag-name' }, label(tag.concept)),
-  el('span', { class: 'tag-said' }, `“${tag.text.replaceAll('\n', ' ')}”`, said(tag).map(words => el('span', { class: 'tag-mark' }, words))));

@@ -8,6 +8,7 @@ import { intervalBar } from '../parts/interval.js';
 import { repList } from '../parts/reps.js';
 import { commas, term } from '../parts/term.js';
 import { verdictMark } from '../parts/verdict.js';
+import { saidOf } from './said.js';
 import { ifThen } from './prospect-state.js';
 
 const FREE = 'another';
@@ -32,8 +33,8 @@ export function told(one, { who, book }, group) {
         one.question ? el('p', {}, el('span', { class: 'soft' }, 'Ask his coach: '), one.question) : null,
         one.mixedWith ? el('p', { class: 'soft' }, `The same reps also speak for ${label(one.mixedWith)}: mixed evidence.`) : null,
         one.rootedIn.length ? el('p', { class: 'soft' }, `Rooted in ${listed(one.rootedIn.map(label))}.`) : null,
-        one.said.length ? el('ul', { class: 'bare' }, one.said.map(said => el('li', {}, el('q', {}, said.text)))) : null,
       ],
+      saidOf(one.said),
       one.safety ? el('p', { class: 'caution' }, 'Before anybody trains this: certified coaches, licensed medical staff and the local rules decide.') : null,
     ],
     evidence: evidence(one, who, book.get(id)),

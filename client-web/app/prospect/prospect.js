@@ -7,6 +7,7 @@ import { drawing } from '../parts/drawing.js';
 import { folded } from '../parts/folded.js';
 import { pageKeys } from '../shell/keys.js';
 import { told } from './finding.js';
+import { saidOf } from './said.js';
 import { build, groups } from './prospect-state.js';
 import { flowTable, moveTable, spotTable } from './tables.js';
 
@@ -75,6 +76,7 @@ function judged(assessment, facts) {
       el('section', { class: 'findings', 'aria-label': title }, el('h2', {}, title), grouped[key].map(one => told(one, facts, key)))),
     conclusions.length ? el('section', {}, el('h2', {}, 'Taken together'), el('ul', {}, conclusions.map(one =>
       el('li', {}, `${capital(label(one.slug))}: ${one.sentence} (from ${listed(one.from.map(label))})`)))) : null,
+    assessment.apart.length ? el('section', { class: 'apart' }, el('h2', {}, 'Said of him, and no finding answers it'), saidOf(assessment.apart)) : null,
     el('section', { class: 'also' }, el('h2', {}, 'The rest'), LISTS.filter(([key]) => grouped[key].length).map(([key, title]) => brief(title, grouped[key], facts))),
   ].filter(Boolean);
 }
@@ -82,8 +84,8 @@ function judged(assessment, facts) {
 function brief(title, ones, facts) {
   const here = decodeURIComponent(location.hash.slice(1));
   return folded(`${title}: ${counted(ones.length, 'finding')}`,
-    () => ones.map(one => one.opportunities ? told(one, facts, 'brief') : el('p', { class: 'small', id: one.finding }, el('a', { href: path('technique', one.finding) }, capital(label(one.finding))))),
-    { class: 'brief', open: ones.some(one => one.finding === here) });
+    () => ones.map(one => one.opportunities ? told(one, facts, 'brief') : el('div', { class: 'small', id: one.finding }, el('p', {}, el('a', { href: path('technique', one.finding) }, capital(label(one.finding)))), saidOf(one.said))),
+    { class: 'brief', open: ones.some(one => one.finding === here || one.said.length) });
 }
 
 function step(page, by) {

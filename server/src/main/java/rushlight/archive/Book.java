@@ -13,12 +13,14 @@ import rushlight.film.RepFacts;
 import rushlight.findings.Assessment;
 import rushlight.findings.Assessor;
 import rushlight.findings.FindingBook;
+import rushlight.findings.OpinionsBeside;
 import rushlight.findings.Profile;
 import rushlight.handbook.Handbook;
 import rushlight.index.Footage;
 import rushlight.index.IndexedRep;
 import rushlight.index.Page;
 import rushlight.knowledge.BrokenBookException;
+import rushlight.knowledge.Claim;
 import rushlight.knowledge.Ontology;
 import rushlight.knowledge.Taxonomy;
 import rushlight.knowledge.Training;
@@ -44,6 +46,7 @@ public final class Book {
     private final RepRules rules;
     private final Assessor assessor;
     private final Asker asker;
+    private final OpinionsBeside opinions;
     private @Nullable Handbook handbook;
     private @Nullable Training training;
     private @Nullable Questions questions;
@@ -57,6 +60,7 @@ public final class Book {
         this.rules = RepRules.of(ontology, taxonomy);
         this.assessor = Assessor.of(ontology, taxonomy, situations);
         this.asker = Asker.of(ontology, taxonomy, situations, assessor);
+        this.opinions = new OpinionsBeside(Claim.of(ontology), taxonomy);
     }
 
     /** The book as shipped. */
@@ -185,6 +189,11 @@ public final class Book {
     /** What one tape says. */
     public Assessment assess(Tape tape) {
         return assessor.assess(tape);
+    }
+
+    /** What puts opinions beside the findings they claim. */
+    public OpinionsBeside opinions() {
+        return opinions;
     }
 
     /** Where he lines up and what he opens with, by one tape and the readings on it. */

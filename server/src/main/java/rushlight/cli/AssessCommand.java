@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -16,10 +17,12 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import rushlight.archive.Archive;
 import rushlight.archive.Book;
+import rushlight.archive.Opinions;
 import rushlight.film.Log;
 import rushlight.film.Prospect;
 import rushlight.film.csv.FilmLogReader;
 import rushlight.findings.Assessment;
+import rushlight.findings.Spoken;
 import rushlight.web.AssessAnswer;
 import rushlight.web.Json;
 import rushlight.words.NearestLabels;
@@ -103,7 +106,7 @@ final class AssessCommand implements Callable<Integer> {
                         .print(explain.get(), archive.logs(), ids(wanted.get()), out(), err());
             }
             Stream<Assessment> assessed = wanted.get().stream().flatMap(p -> archive.assess(p.id()).stream());
-            print(archive.book(), assessed.toList());
+            print(archive.book(), assessed.toList(), Opinions.of(archive)::beside);
             return 0;
         }
     }
@@ -133,18 +136,20 @@ final class AssessCommand implements Callable<Integer> {
         }
         List<Log> his =
                 read.stream().filter(log -> ids.contains(log.prospect().id())).toList();
-        print(book, book.assess(his));
+        print(book, book.assess(his), one -> Spoken.NOTHING);
         return 0;
     }
 
-    private void print(Book book, List<Assessment> assessments) {
+    private void print(Book book, List<Assessment> assessments, Function<Assessment, Spoken> said) {
         if (format.isJson()) {
-            out().print(Json.text(assessments.stream().map(AssessAnswer::of).toList()));
+            out().print(Json.text(assessments.stream()
+                    .map(one -> AssessAnswer.of(one, said.apply(one), true))
+                    .toList()));
             return;
         }
         Depth depth = all ? Depth.FULL : brief ? Depth.SHORT : Depth.PLAIN;
         AssessText text = new AssessText(book.taxonomy(), depth);
-        assessments.forEach(one -> out().println(text.of(one)));
+        assessments.forEach(one -> out().println(text.of(one, said.apply(one))));
         if (depth != Depth.SHORT) {
             out().println(AssessText.CAUTION);
         }

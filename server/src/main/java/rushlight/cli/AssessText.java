@@ -11,6 +11,7 @@ import rushlight.findings.Assessment;
 import rushlight.findings.Judged;
 import rushlight.findings.Polarity;
 import rushlight.findings.Primary;
+import rushlight.findings.Spoken;
 import rushlight.knowledge.Taxonomy;
 
 /** An assessment as a coach reads it: what he lacks, what he does well, what hangs on his duty, and which reps say so. */
@@ -33,6 +34,11 @@ final class AssessText {
     }
 
     String of(Assessment assessment) {
+        return of(assessment, Spoken.NOTHING);
+    }
+
+    /** The same with what was said of him. */
+    String of(Assessment assessment, Spoken spoken) {
         Page page = new Page();
         head(page, assessment);
         List<Judged> inOrder =
@@ -50,6 +56,7 @@ final class AssessText {
         section(page, "Worth knowing", inOrder, one -> stands(one) && isNote(one));
         dutySection(page, inOrder);
         conclusions(page, assessment);
+        SpokenText.write(page, assessment, spoken);
         if (depth == Depth.SHORT) {
             listed(page, "Still open", inOrder, Verdict.WATCH);
         } else {

@@ -33,8 +33,9 @@ import rushlight.web.NotesAnswer;
         description = {
             "Reads spoken notes, and proposes the reps they speak of.",
             "",
-            "Notes with times: WebVTT, SubRip, or lines such as \"[1:02] wide 9, dips\". Nothing is kept: look at the"
-                    + " reps, or write them as a film log to edit and to import.",
+            "Notes with times: WebVTT, SubRip, or lines such as \"[1:02] wide 9, dips\". No rep is kept: look at the"
+                    + " reps, or write them as a film log to edit and to import. What is said of the player in general is"
+                    + " kept by --save, and stands beside his reps in rushlight assess.",
             ""
         },
         footer = {
@@ -75,6 +76,9 @@ final class NotesCommand implements Callable<Integer> {
     @Option(names = "--evaluator", paramLabel = "NAME", defaultValue = "", description = "who speaks")
     private String evaluator = "";
 
+    @Option(names = "--save", description = "keep what is said of the player in general")
+    private boolean save;
+
     @Option(
             names = "--format",
             paramLabel = "text|csv|json",
@@ -92,10 +96,15 @@ final class NotesCommand implements Callable<Integer> {
             err.println("A film log names the player and the game: add --prospect NAME and --game NAME.");
             return 2;
         }
+        if (save && prospect.isBlank()) {
+            err.println("Opinions are kept of a player: add --prospect NAME.");
+            return 2;
+        }
         Book book = data.book();
         NoteReader reader = book.notes();
         List<Notes> all = new ArrayList<>();
         List<List<String>> rows = new ArrayList<>();
+        List<Narration> narrations = new ArrayList<>();
         ProposedLog log = ProposedLog.of(book.taxonomy());
         var heading = new ProposedLog.Heading(prospect, game, video, evaluator);
         boolean whole = true;
@@ -108,6 +117,7 @@ final class NotesCommand implements Callable<Integer> {
                         .diagnostics()
                         .forEach(d -> err.println(file.getFileName() + ", line " + d.line() + ": " + d.message()));
                 whole &= !narration.cues().isEmpty();
+                narrations.add(narration);
                 if (shape == Shape.CSV) {
                     reader.each(narration, prospect, piece -> rows.addAll(log.rows(piece, heading)));
                 } else {
@@ -116,7 +126,14 @@ final class NotesCommand implements Callable<Integer> {
             }
         }
         print(book, all, rows);
+        if (save) {
+            OpinionSaving.save(data, narrations, prospect, evaluator, shape == Shape.TEXT ? out() : err);
+        }
         return whole ? 0 : 1;
+    }
+
+    private PrintWriter out() {
+        return spec.commandLine().getOut();
     }
 
     private static byte[] bytes(Path file, PrintWriter err) {
@@ -143,7 +160,7 @@ final class NotesCommand implements Callable<Integer> {
     }
 
     private void print(Book book, List<Notes> all, List<List<String>> rows) {
-        PrintWriter out = spec.commandLine().getOut();
+        PrintWriter out = out();
         if (shape == Shape.JSON) {
             out.print(Json.text(all.stream().map(NotesAnswer::of).toList()));
         } else if (shape == Shape.TEXT) {

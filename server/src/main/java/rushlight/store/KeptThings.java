@@ -43,6 +43,11 @@ public final class KeptThings {
      */
     public record Kept(String kind, String id, String name, String text, String note, Instant when) {}
 
+    /** What was said of players. */
+    public KeptOpinions opinions() {
+        return new KeptOpinions(graph);
+    }
+
     /** Everything of a kind. */
     public List<Kept> all(String kind) {
         String start = Addresses.DATA + kind + "/";

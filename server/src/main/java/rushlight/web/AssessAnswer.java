@@ -5,12 +5,15 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import rushlight.evidence.Interval;
+import rushlight.film.Opinion;
 import rushlight.film.Times;
 import rushlight.findings.Assessment;
 import rushlight.findings.Evidence;
 import rushlight.findings.Judged;
+import rushlight.findings.OpinionsBeside;
 import rushlight.findings.Outcome;
 import rushlight.findings.Primary;
+import rushlight.findings.Spoken;
 import rushlight.situation.Sighting;
 
 /**
@@ -25,6 +28,7 @@ import rushlight.situation.Sighting;
  * @param twoMoves the two he opens with most, where neither leads
  * @param findings in order of their slugs
  * @param conclusions what follows from several findings together
+ * @param apart what was said of him and no finding answers
  */
 public record AssessAnswer(
         String prospect,
@@ -35,7 +39,8 @@ public record AssessAnswer(
         Optional<Main> primary,
         List<String> twoMoves,
         List<Finding> findings,
-        List<Assessment.Conclusion> conclusions) {
+        List<Assessment.Conclusion> conclusions,
+        List<Said> apart) {
     /** The move he opens with most, with its share and the share's likely range. */
     public record Main(String move, double share, double low, double high) {}
 
@@ -66,8 +71,23 @@ public record AssessAnswer(
     /** One rep behind a count. */
     public record Rep(String rep, String game, boolean event, Optional<Seconds> seconds) {}
 
-    /** What an evaluator said of the player himself; filled from timed notes. */
-    public record Said(String text, String assertion, int from, int to) {}
+    /**
+     * What somebody said of the player in general; no evidence, and in no count.
+     *
+     * @param agreement {@code agrees}, {@code disagrees} or {@code not-enough-tape}; null where no finding answers it
+     * @param sentence what a person reads
+     */
+    public record Said(
+            String id,
+            String speaker,
+            String text,
+            String assertion,
+            String concept,
+            List<String> against,
+            String source,
+            OptionalDouble at,
+            Optional<String> agreement,
+            String sentence) {}
 
     /** One finding held against his tape. */
     public record Finding(
@@ -103,15 +123,16 @@ public record AssessAnswer(
 
     /** The answer for one assessment. */
     public static AssessAnswer of(Assessment assessment) {
-        return of(assessment, true);
+        return of(assessment, Spoken.NOTHING, true);
     }
 
     /**
      * The answer for one assessment.
      *
+     * @param spoken what was said of him
      * @param withReps whether each finding lists its reps; a page may ask for them one finding at a time
      */
-    public static AssessAnswer of(Assessment assessment, boolean withReps) {
+    public static AssessAnswer of(Assessment assessment, Spoken spoken, boolean withReps) {
         return new AssessAnswer(
                 assessment.prospect().name(),
                 assessment.prospect().id(),
@@ -121,9 +142,12 @@ public record AssessAnswer(
                 assessment.primary().map(AssessAnswer::main),
                 assessment.twoMoves(),
                 assessment.findings().stream()
-                        .map(judged -> finding(judged, withReps))
+                        .map(judged -> finding(judged, spoken, withReps))
                         .toList(),
-                assessment.conclusions());
+                assessment.conclusions(),
+                spoken.apart().stream()
+                        .map(opinion -> said(opinion, Optional.empty(), OpinionsBeside.quoted(opinion)))
+                        .toList());
     }
 
     static Main main(Primary primary) {
@@ -131,7 +155,21 @@ public record AssessAnswer(
         return new Main(primary.move(), primary.rate().share().orElse(0), shown.low(), shown.high());
     }
 
-    private static Finding finding(Judged judged, boolean withReps) {
+    private static Said said(Opinion opinion, Optional<String> agreement, String sentence) {
+        return new Said(
+                opinion.id(),
+                opinion.speaker(),
+                opinion.words(),
+                opinion.polarity().slug(),
+                opinion.concept(),
+                opinion.against(),
+                opinion.source(),
+                opinion.at(),
+                agreement,
+                sentence);
+    }
+
+    private static Finding finding(Judged judged, Spoken spoken, boolean withReps) {
         Outcome outcome = judged.outcome();
         var finding = judged.finding();
         return new Finding(
@@ -171,7 +209,10 @@ public record AssessAnswer(
                                 .map(AssessAnswer::rep)
                                 .toList()
                         : List.of(),
-                List.of(),
+                spoken.to(finding.slug()).stream()
+                        .map(one ->
+                                said(one.opinion(), Optional.of(one.agreement().slug()), one.sentence()))
+                        .toList(),
                 finding.advice().trainFirst(),
                 finding.advice().because(),
                 judged.sentence(),

@@ -9,8 +9,10 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import rushlight.archive.Archive;
 import rushlight.archive.LogSummary;
+import rushlight.archive.Opinions;
 import rushlight.film.Game;
 import rushlight.film.Prospect;
+import rushlight.findings.Assessment;
 import rushlight.findings.Finding;
 import rushlight.findings.Profile;
 import rushlight.index.Footage;
@@ -33,10 +35,12 @@ final class FilmRoutes {
 
     private final Archive archive;
     private final FilmVersion version;
+    private final Opinions opinions;
 
     FilmRoutes(Archive archive, FilmVersion version) {
         this.archive = archive;
         this.version = version;
+        this.opinions = Opinions.of(archive);
     }
 
     List<Route> routes() {
@@ -92,10 +96,11 @@ final class FilmRoutes {
     }
 
     private void assessment(Context ctx) {
-        ofTape(
-                ctx,
-                (footage, tape, narrowing) -> AssessAnswer.of(
-                        archive.book().assess(narrowing(narrowing, tape).of(tape)), Request.flag(ctx, "reps", true)));
+        ofTape(ctx, (footage, tape, narrowing) -> {
+            Assessment assessed =
+                    archive.book().assess(narrowing(narrowing, tape).of(tape));
+            return AssessAnswer.of(assessed, opinions.beside(assessed), Request.flag(ctx, "reps", true));
+        });
     }
 
     private void findingReps(Context ctx) {

@@ -1,20 +1,23 @@
 package rushlight.web.http;
 
 import rushlight.archive.Archive;
+import rushlight.archive.Opinions;
 
 /** The entity tag of everything that is said of the film as it is now. */
 final class FilmVersion {
     private static final int SHORT = 12;
 
     private final Archive archive;
+    private final Opinions opinions;
 
     FilmVersion(Archive archive) {
         this.archive = archive;
+        this.opinions = Opinions.of(archive);
     }
 
-    /** Changes with every change of the film or the book. */
+    /** Changes with every change of the film, of what was said of players, or of the book. */
     String now() {
-        return "W/\"" + archive.store().revision() + "-" + book() + "\"";
+        return "W/\"" + archive.store().revision() + "-" + opinions.revision() + "-" + book() + "\"";
     }
 
     /** Changes with the book alone. */

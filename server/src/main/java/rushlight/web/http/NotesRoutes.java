@@ -104,8 +104,7 @@ final class NotesRoutes {
         In in = Body.json(ctx, In.class);
         String prospect = told("prospect", in.prospect());
         String game = told("game", in.game());
-        byte[] text = Objects.requireNonNullElse(in.text(), "").getBytes(StandardCharsets.UTF_8);
-        Narration narration = Narrations.read(name(Objects.requireNonNullElse(in.name(), UNNAMED)), text);
+        Narration narration = narration(in);
         Notes kept = new Decisions(Objects.requireNonNullElse(in.accepted(), Set.of()), phases(in.phases()))
                 .of(archive.book().notes().read(narration, prospect));
         var heading = new ProposedLog.Heading(
@@ -125,7 +124,12 @@ final class NotesRoutes {
         ctx.contentType("text/csv; charset=utf-8").result(out.toString());
     }
 
-    private static String told(String field, @Nullable String value) {
+    static Narration narration(In in) {
+        byte[] text = Objects.requireNonNullElse(in.text(), "").getBytes(StandardCharsets.UTF_8);
+        return Narrations.read(name(Objects.requireNonNullElse(in.name(), UNNAMED)), text);
+    }
+
+    static String told(String field, @Nullable String value) {
         if (value == null || value.isBlank()) {
             throw Problem.of(400, "A film log names the player and the game: \"" + field + "\" is missing.")
                     .thrown();

@@ -140,6 +140,9 @@ class ServerTest {
         send("POST", "/sparql", "application/sparql-query", "ASK {}");
         send("POST", "/api/notes?name=a.txt", "text/plain", NOTES);
         send("POST", "/api/notes/log", JSON_TYPE, notesLog(JSON.createArrayNode()));
+        send("POST", "/api/notes/opinions", JSON_TYPE, notesLog(JSON.createArrayNode()));
+        send("PUT", "/api/opinions/nix", JSON_TYPE, "");
+        send("DELETE", "/api/opinions/nix", JSON_TYPE, "");
         JsonNode job = json(send("POST", "/api/import?name=a.csv", "text/csv", csv, "Prefer", "respond-async"));
         String where = "/api/jobs/" + job.get("job").asText();
         while (json(get(where)).get("state").asText().equals("running")) {
@@ -342,6 +345,44 @@ class ServerTest {
                 .isEqualTo(400);
     }
 
+    @Test
+    void what_is_said_of_a_player_stands_beside_his_findings_until_it_is_taken_back() throws Exception {
+        String home = "/api/prospects/teo-maravale/assessment?reps=false";
+        String before = etag(home);
+        ObjectNode in = JSON.createObjectNode();
+        in.put("name", "friday.txt").put("prospect", "Teo Maravale").put("game", "Opener");
+        in.put("text", "Wide nine, bull rush, stopped.\n\nOverall, he could use a counter inside.\n");
+        in.put("evaluator", "Kim")
+                .putArray("accepted")
+                .add("inside-move:in-general:counter inside")
+                .add("no such key");
+
+        JsonNode kept = json(send("POST", "/api/notes/opinions", JSON_TYPE, JSON.writeValueAsString(in)));
+
+        assertThat(kept.get("opinions")).hasSize(1);
+        assertThat(etag(home)).isNotEqualTo(before);
+        JsonNode said = said(home, "no-inside-counter");
+        assertThat(said.at("/0/speaker").asText()).isEqualTo("Kim");
+        assertThat(said.at("/0/agreement").asText()).isIn("agrees", "disagrees", "not-enough-tape");
+        assertThat(said.at("/0/sentence").asText())
+                .startsWith("Kim said: \u201COverall, he could use a counter inside");
+        String one = "/api/opinions/" + kept.at("/opinions/0/id").asText();
+        send("DELETE", one, JSON_TYPE, "");
+        assertThat(said(home, "no-inside-counter")).isEmpty();
+        send("PUT", one, JSON_TYPE, "");
+        assertThat(said(home, "no-inside-counter")).hasSize(1);
+        send("DELETE", one, JSON_TYPE, "");
+    }
+
+    private static JsonNode said(String home, String finding) throws Exception {
+        for (JsonNode one : json(get(home)).get("findings")) {
+            if (one.get("finding").asText().equals(finding)) {
+                return one.get("said");
+            }
+        }
+        throw new AssertionError("no finding " + finding);
+    }
+
     private static String notesLog(JsonNode accepted) throws JsonProcessingException {
         ObjectNode in = JSON.createObjectNode();
         in.put("name", "friday.txt").put("text", NOTES).put("prospect", "Nils Ockham");
@@ -508,6 +549,9 @@ class ServerTest {
                 "POST /api/import",
                 "POST /api/notes",
                 "POST /api/notes/log",
+                "POST /api/notes/opinions",
+                "PUT /api/opinions/nix",
+                "DELETE /api/opinions/nix",
                 "POST /api/reps",
                 "POST /api/undo?revision=99999",
                 "POST /api/undo?revision=x",

@@ -110,7 +110,9 @@ final class Segmenter {
                 && (latest == 0 || (cut && i == 0))
                 && !hits.get(i).isEmpty()) {
             open();
-        } else if (latest > 0 && openings.opens(i, soFar, kind, said.contains(Cues.Act.OPENER), markers.ofLine(i, soFar.told(), latest == 0))) {
+        } else if (latest > 0
+                && openings.opens(
+                        i, soFar, kind, said.contains(Cues.Act.OPENER), markers.ofLine(i, soFar.told(), latest == 0))) {
             if (latest == 1 && rep == 1 && !isRep()) {
                 parts.replaceAll(part -> new Part(Segment.Kind.CHATTER, 0));
                 latest = 0;

@@ -1,4 +1,5 @@
 /** Proposed reps and what a person decides on them; nothing here touches the document. */
+import { carried } from './carry.js';
 
 /** @typedef {{key: string, concept: string, assertion: string, actor: string, from: number, to: number, band: string}} Tag */
 /** @typedef {{chosen: Object<string, boolean>, phases: Object<number, string>, past: Array}} Decisions chosen: true is accepted, false rejected */
@@ -109,14 +110,15 @@ export function pieces(text, from, to, tags) {
   }));
 }
 
-/** What a decision is kept as, so that it holds when the corrected file is opened again. */
-export const kept = ({ chosen, phases }) => JSON.stringify({ chosen, phases });
+/** What a decision is kept as, with the tags of the file it was made on, so that it holds when the corrected file is opened. */
+export const kept = ({ chosen, phases }, outline) => JSON.stringify({ chosen, phases, outline });
 
-/** Decisions as they were kept; what cannot be read is none. */
-export function restored(text) {
+/** Decisions as they were kept, for the file as it is now; what cannot be read is none. */
+export function restored(text, outline) {
   try {
-    const { chosen, phases } = JSON.parse(text);
-    return { chosen: Object.fromEntries(Object.entries(chosen).filter(([, value]) => typeof value === 'boolean')), phases: { ...phases }, past: [] };
+    const { chosen, phases, outline: before } = JSON.parse(text);
+    const known = Object.fromEntries(Object.entries(chosen).filter(([, value]) => typeof value === 'boolean'));
+    return { ...carried({ chosen: known, phases: { ...phases }, outline: before }, outline), past: [] };
   } catch {
     return undecided();
   }

@@ -74,7 +74,7 @@ test('the stretches together are the text, with every mark between them', () => 
 
 test('decisions outlive a visit; nonsense is no decision', () => {
   const state = setPhase(decide(undecided(), ['a'], false), 1, 'run');
-  assert.deepEqual(restored(kept(state)), { chosen: { a: false }, phases: { 1: 'run' }, past: [] });
-  assert.deepEqual(restored('nix'), undecided());
-  assert.deepEqual(restored(null), undecided());
+  assert.deepEqual(restored(kept(state, [['a', 'b'], ['c']]), [['n'], ['a', 'b'], ['c']]), { chosen: { a: false }, phases: { 2: 'run' }, past: [] });
+  assert.deepEqual(restored('nix', []), undecided());
+  assert.deepEqual(restored(null, []), undecided());
 });

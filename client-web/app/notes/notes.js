@@ -7,6 +7,7 @@ import { clipDeck } from '../film/clip.js';
 import { save } from '../import/report.js';
 import { pageKeys } from '../shell/keys.js';
 import { notice } from '../shell/notices.js';
+import { outline } from './carry.js';
 import { kept, progress, restored } from './notes-state.js';
 import { review, told } from './review.js';
 
@@ -59,7 +60,9 @@ export async function mount(page, context) {
 
   function opened(sheet) {
     const { reps } = sheet.notes;
-    open = review({ sheet, state: restored(recall(file.name)), phases, onchange: changed, onrep: turn });
+    const tags = outline(sheet.notes);
+    const first = restored(recall(file.name), tags);
+    open = review({ sheet, state: first, phases, onchange: changed, onrep: turn });
     show(below,
       el('h2', {}, reps.length ? `${counted(reps.length, 'rep')} in ${file.name}` : `No rep in ${file.name}`),
       reps.length ? null : el('p', {}, 'Nothing in these notes speaks of a rep. One line a rep reads best, with its time in brackets.'),
@@ -70,7 +73,7 @@ export async function mount(page, context) {
     changed(open.state());
 
     function changed(state) {
-      remember(file.name, kept(state));
+      if (state !== first) remember(file.name, kept(state, tags));
       far.textContent = told(progress(reps, state));
     }
   }
@@ -132,7 +135,7 @@ function dropZone(took) {
   return zone;
 }
 
-/** Decisions stay in this browser, by the name of the file. */
+/** Decisions stay in this browser, by the name of the file; to open another file of that name changes none. */
 function remember(name, text) {
   try { localStorage.setItem(`notes:${name}`, text); } catch { /* A full or forbidden store keeps nothing; the page works on. */ }
 }

@@ -4,15 +4,13 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.OptionalDouble;
 
 /**
- * Names for tags that outlive a second reading: made of the concept, the words and the time of the rep, so that what a person
- * decided still holds when the notes were corrected elsewhere or the book has grown.
+ * Names for tags that outlive a second reading: made of the concept, the words, and the how manyeth time the notes say so.
+ * No time is in them: a file whose times were all shifted has the same keys. Where tags came or went, the order of the keys
+ * tells which is which.
  */
 public final class TagKeys {
-    private static final String IN_GENERAL = "in-general";
-
     private final Map<String, Integer> given = new HashMap<>();
 
     private TagKeys() {}
@@ -21,26 +19,21 @@ public final class TagKeys {
     public static List<List<String>> ofReps(Notes notes) {
         TagKeys keys = new TagKeys();
         return notes.reps().stream()
-                .map(rep ->
-                        rep.tags().stream().map(tag -> keys.key(tag, when(rep))).toList())
+                .map(rep -> rep.tags().stream().map(keys::key).toList())
                 .toList();
     }
 
-    /** The keys of what was said in general, in order. */
+    /** The keys of what was said in general, in order; they are no keys of reps. */
     public static List<String> ofStatements(Notes notes) {
         TagKeys keys = new TagKeys();
-        return notes.statements().stream().map(tag -> keys.key(tag, IN_GENERAL)).toList();
+        return notes.statements().stream()
+                .map(tag -> "in-general/" + keys.key(tag))
+                .toList();
     }
 
-    private static String when(ProposedRep rep) {
-        OptionalDouble start = rep.start();
-        return start.isPresent() ? Math.round(start.getAsDouble()) + "s" : "rep-" + rep.ordinal();
-    }
-
-    private String key(Mention tag, String when) {
+    private String key(Mention tag) {
         String words = tag.text().toLowerCase(Locale.ROOT).strip().replaceAll("\\s+", " ");
-        String key = tag.concept() + ":" + when + ":" + words;
-        int nth = given.merge(key, 1, Integer::sum);
-        return nth == 1 ? key : key + ":" + nth;
+        int nth = given.merge(tag.concept() + ":" + words, 1, Integer::sum);
+        return tag.concept() + (nth == 1 ? "" : "#" + nth) + ":" + words;
     }
 }

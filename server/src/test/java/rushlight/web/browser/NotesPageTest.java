@@ -32,6 +32,21 @@ class NotesPageTest {
         Next one. Five technique. Bull rush, gets stoned.
         """;
 
+    private static final String EARLIER = """
+        WEBVTT
+
+        00:02.000 --> 00:05.000
+        First one. Seven technique. Long arm, pressure.
+
+        """;
+
+    private static final String OTHER = """
+        WEBVTT
+
+        00:01.000 --> 00:02.000
+        Spin move, hurry.
+        """;
+
     @TempDir
     private Path folder;
 
@@ -94,6 +109,42 @@ class NotesPageTest {
 
         browser.sees("2 reps in monday.vtt");
         browser.sees("1 tag accepted");
+
+        pick("monday.vtt", later());
+
+        browser.sees("3 reps in monday.vtt");
+        browser.sees("1 tag accepted on 1 rep");
+        assertThat(browser.one(".tag.accepted").getText()).contains("Wide nine");
+        assertThat(browser.one(".stretch:has(.tag.accepted)").getText()).contains("Rep 2");
+    }
+
+    @Test
+    void another_file_of_the_same_name_takes_no_decision_away() throws IOException {
+        pick("sunday.vtt", SPOKEN);
+        browser.sees("2 reps in sunday.vtt");
+        browser.click(browser.one("h2"));
+        browser.keys("j", "a");
+        browser.sees("1 tag accepted");
+
+        pick("sunday.vtt", OTHER);
+        browser.sees("1 rep in sunday.vtt");
+        browser.sees("0 tags accepted");
+        pick("sunday.vtt", SPOKEN);
+
+        browser.sees("1 tag accepted");
+    }
+
+    @Test
+    void the_words_are_shown_with_every_mark_between_them() throws IOException {
+        pick("marks.vtt", SPOKEN);
+        browser.sees("2 reps in marks.vtt");
+        String shown = browser.all(".stretch .words").stream()
+                .map(words -> String.valueOf(words.getDomProperty("textContent")))
+                .collect(java.util.stream.Collectors.joining());
+
+        assertThat(shown)
+                .isEqualTo("Wide nine. Chops, dips, flattens. Sack.\nLook at that again. See the dip.\n"
+                        + "Next one. Five technique. Bull rush, gets stoned.");
     }
 
     @Test
@@ -101,6 +152,13 @@ class NotesPageTest {
         pick("lines.txt", "[0:04] Wide 9, rips. " + Stage.HOSTILE + "\n[0:09] bull rush " + Stage.HOSTILE + "\n");
         browser.sees(Stage.HOSTILE);
         assertThat(browser.script("return window.struck")).isEqualTo("");
+    }
+
+    /** The notes with a rep before them, which makes all that was there ten minutes later. */
+    private static String later() {
+        return SPOKEN.replace("00:", "00:10:")
+                .replace("Wide nine. Chops", "Next one. Wide nine. Chops")
+                .replace("WEBVTT\n", EARLIER);
     }
 
     private void pick(String name, String text) throws IOException {

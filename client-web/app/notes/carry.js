@@ -4,7 +4,7 @@ const REP = '|';
 const FARTHEST = 2000;
 
 /** What a file proposes, in short: the keys of the tags of each rep in order, and last of what was said in general. */
-export const outline = notes => [...notes.reps.map(rep => rep.tags), notes.statements ?? []].map(tags => tags.map(tag => tag.key));
+export const outline = notes => [...notes.reps.map(rep => rep.tags), ...(notes.statements?.length ? [notes.statements] : [])].map(tags => tags.map(tag => tag.key));
 
 /**
  * The decisions as they hold for another reading of the notes. A tag keeps its decision where it stands in the same order among

@@ -16,7 +16,7 @@ class SaidOfHimTest {
         return fetch('/api/notes/opinions', { method: 'POST', headers: { 'Content-Type': 'application/json' },
           body: JSON.stringify({ name: 'friday.txt', prospect: 'Teo Maravale', game: 'Opener', evaluator: arguments[0],
             text: 'Wide nine, bull rush, stopped.\\n\\nOverall, he could use a counter inside. Rips a lot.\\n',
-            accepted: ['inside-move:in-general:counter inside', 'rip:in-general:rips'] }) })
+            accepted: ['in-general/inside-move:counter inside', 'in-general/rip:rips'] }) })
           .then(answer => answer.json()).then(kept => kept.opinions.length);
         """;
     private static final String SAID = ".said li[data-agreement]:not([hidden])";

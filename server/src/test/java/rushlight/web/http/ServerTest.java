@@ -354,7 +354,7 @@ class ServerTest {
         in.put("text", "Wide nine, bull rush, stopped.\n\nOverall, he could use a counter inside.\n");
         in.put("evaluator", "Kim")
                 .putArray("accepted")
-                .add("inside-move:in-general:counter inside")
+                .add("in-general/inside-move:counter inside")
                 .add("no such key");
 
         JsonNode kept = json(send("POST", "/api/notes/opinions", JSON_TYPE, JSON.writeValueAsString(in)));

@@ -90,7 +90,8 @@ class DevelopmentSetTest {
     void the_harder_sets_are_read_as_well_as_they_were(
             String set, double precision, double recall, double starts, double tags) throws IOException {
         Score score = NotesScore.of(
-                Gold.of(Objects.requireNonNull(DevelopmentSetTest.class.getResourceAsStream("/notes/" + set + ".jsonl"))),
+                Gold.of(Objects.requireNonNull(
+                        DevelopmentSetTest.class.getResourceAsStream("/notes/" + set + ".jsonl"))),
                 READER,
                 TAXONOMY,
                 true);

@@ -63,7 +63,11 @@ class ScoreTest {
     void what_the_annotator_marked_has_full_marks() {
         Score score = score(UnaryOperator.identity());
         for (String measure : List.of(
-                "concept precision", "concept recall", "assertion", "rep starts, F1", "rep tags, F1",
+                "concept precision",
+                "concept recall",
+                "assertion",
+                "rep starts, F1",
+                "rep tags, F1",
                 "statements in general, F1")) {
             assertThat(score.value(measure)).as(measure).isEqualTo(1);
         }
@@ -75,7 +79,7 @@ class ScoreTest {
 
     @Test
     void a_concept_that_is_never_found_costs_its_mentions_and_no_precision() {
-        long chops = Gold.development().stream()
+        int chops = (int) Gold.development().stream()
                 .flatMap(gold -> gold.marks().stream())
                 .filter(mark -> mark.concept().equals("chop") && !mark.optional())
                 .count();

@@ -19,7 +19,8 @@ class RunTeachingTest {
     private static final String SHARED_LABEL = """
             SELECT DISTINCT ?term WHERE {
               ?term a skos:Concept ; skos:prefLabel|skos:altLabel|skos:hiddenLabel ?label .
-              ?other a skos:Concept ; skos:prefLabel|skos:altLabel|skos:hiddenLabel ?label .
+              ?other skos:prefLabel|skos:altLabel|skos:hiddenLabel ?label . # the label first: it is what few terms share
+              ?other a skos:Concept .
               FILTER (?term != ?other)
               FILTER NOT EXISTS { ?term a rl:Finding } FILTER NOT EXISTS { ?other a rl:Finding }
               FILTER NOT EXISTS { ?told rl:about ?term ; rl:part rl:howToTell }

@@ -40,7 +40,8 @@ final class Published {
     }
 
     private static Path publish() {
-        Path folder = Path.of("target", "published-book").toAbsolutePath();
+        String runner = System.getProperty("surefire.forkNumber", "1"); // tests run in several processes
+        Path folder = Path.of("target", "published-book-" + runner).toAbsolutePath();
         try {
             if (Files.exists(folder)) {
                 for (Path file : files(folder).toList()) {

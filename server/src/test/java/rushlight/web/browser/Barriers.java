@@ -11,6 +11,9 @@ import org.openqa.selenium.WebDriver;
 public final class Barriers {
     private static final Set<String> GRAVE = Set.of("serious", "critical");
 
+    /** Seconds; a list of every name takes a busy machine long. */
+    private static final int PATIENCE = 180;
+
     private Barriers() {}
 
     /** Every grave fault of the page that stands open, a line each; empty where there is none. */
@@ -35,6 +38,7 @@ public final class Barriers {
     private static AxeBuilder lean(AxeBuilder axe) {
         AxeRunOptions options = new AxeRunOptions();
         options.setResultTypes(List.of("violations"));
+        axe.setTimeout(PATIENCE);
         return axe.withOptions(options).setLegacyMode();
     }
 

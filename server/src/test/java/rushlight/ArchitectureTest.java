@@ -43,7 +43,7 @@ class ArchitectureTest {
         only(table, "findings", "index", "rules", "evidence", "situation", "film", "knowledge");
         only(table, "plan", "findings", "situation", "evidence", "film", "knowledge");
         only(table, "ask", "findings", "index", "evidence", "situation", "words", "film", "knowledge");
-        withAllOf(table, "archive", "ask", "notes", "findings", "store", "handbook");
+        withAllOf(table, "archive", "ask", "notes", "findings", "store", "handbook", "plan");
         withAllOf(table, "web", "archive", "report");
         withAllOf(table, "cli", "web");
         return Map.copyOf(table);

@@ -38,12 +38,13 @@ class ArchitectureTest {
         only(table, "notes", "words", "film", "knowledge");
         only(table, "situation", "film", "knowledge");
         only(table, "store", "film", "knowledge");
+        only(table, "agreement", "evidence", "film", "knowledge");
         only(table, "rules", "film", "knowledge");
         only(table, "index", "situation", "words", "film", "knowledge");
         only(table, "findings", "index", "rules", "evidence", "situation", "film", "knowledge");
         only(table, "plan", "findings", "situation", "evidence", "film", "knowledge");
         only(table, "ask", "findings", "index", "evidence", "situation", "words", "film", "knowledge");
-        withAllOf(table, "archive", "ask", "notes", "findings", "store", "handbook", "plan");
+        withAllOf(table, "archive", "ask", "notes", "findings", "store", "handbook", "plan", "agreement");
         withAllOf(table, "web", "archive", "report");
         withAllOf(table, "cli", "web");
         return Map.copyOf(table);

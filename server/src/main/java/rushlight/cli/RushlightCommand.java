@@ -35,6 +35,7 @@ import picocli.CommandLine.Spec;
             NotesCommand.class,
             AssessCommand.class,
             AskCommand.class,
+            AgreeCommand.class,
             CountersCommand.class,
             TechniqueCommand.class,
             AnswersCommand.class,
@@ -55,7 +56,7 @@ final class RushlightCommand implements Runnable {
     public void run() {
         throw new CommandLine.ParameterException(
                 spec.commandLine(),
-                "Say what to do: demo, import, notes, assess, ask, counters, technique, answers, teach, check, export or"
+                "Say what to do: demo, import, notes, assess, ask, agree, counters, technique, answers, teach, check, export or"
                         + " serve.");
     }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import rushlight.evidence.Interval;
 
 /**
  * Gwet's AC1: agreement beyond chance that does not fall where nearly every unit carries one label (Gwet 2008, with gaps as
@@ -17,6 +18,12 @@ public final class Ac1 {
     /** AC1 over all units; empty where fewer than two labels were given or no unit has two ratings. */
     public static <T> OptionalDouble of(Ratings<T> ratings) {
         return of(ratings, ratings.labels().size());
+    }
+
+    /** The middle 90 % over {@value Resampled#TIMES} resamples of the units; empty where AC1 is. */
+    public static <T> Optional<Interval> interval(Ratings<T> ratings) {
+        int labels = ratings.labels().size();
+        return of(ratings).isEmpty() ? Optional.empty() : Resampled.interval(ratings, some -> of(some, labels));
     }
 
     /** The same where {@code labels} could have been given, some of them perhaps never used; 2 or more. */

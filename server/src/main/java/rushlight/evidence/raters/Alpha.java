@@ -1,10 +1,12 @@
 package rushlight.evidence.raters;
 
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Random;
-import java.util.stream.IntStream;
+import org.dkpro.statistics.agreement.IAnnotationStudy;
 import org.dkpro.statistics.agreement.coding.CodingAnnotationStudy;
 import org.dkpro.statistics.agreement.coding.KrippendorffAlphaAgreement;
 import org.dkpro.statistics.agreement.distance.IDistanceFunction;
@@ -16,15 +18,12 @@ import rushlight.evidence.Interval;
  * than chance (Krippendorff 2004; computed by the DKPro library). Undefined, and so empty, where all labels are the same.
  */
 public final class Alpha {
-    private static final int RESAMPLES = 400;
-    private static final long SEED = 20_251;
-    private static final double TAIL = 0.05;
-
     private Alpha() {}
 
     /** Alpha by a distance of labels. */
     public static <T> OptionalDouble of(Ratings<T> ratings, Distance<T> distance) {
-        return by(ratings.common(), function(distance));
+        Numbered numbered = Numbered.of(ratings.common(), distance);
+        return by(numbered.ratings(), numbered);
     }
 
     /** Alpha of labels that have an order, by their places in it from 0 (Krippendorff's ordinal metric). */
@@ -33,11 +32,12 @@ public final class Alpha {
     }
 
     /**
-     * The middle 90 % of alpha over {@value #RESAMPLES} resamples of the units with replacement (always the same draws);
+     * The middle 90 % of alpha over {@value Resampled#TIMES} resamples of the units with replacement (always the same draws);
      * empty where alpha itself is undefined. Resamples in which it is undefined are left out.
      */
     public static <T> Optional<Interval> interval(Ratings<T> ratings, Distance<T> distance) {
-        return spread(ratings.common(), function(distance));
+        Numbered numbered = Numbered.of(ratings.common(), distance);
+        return spread(numbered.ratings(), numbered);
     }
 
     /** The same for {@link #ordinal}. */
@@ -45,42 +45,52 @@ public final class Alpha {
         return spread(ratings.common(), new OrdinalDistanceFunction());
     }
 
-    private static <T> OptionalDouble by(Ratings<T> common, IDistanceFunction distance) {
+    private static OptionalDouble by(Ratings<Integer> common, IDistanceFunction distance) {
         if (common.units().isEmpty() || common.labels().size() < 2) {
             return OptionalDouble.empty();
         }
         CodingAnnotationStudy study =
                 new CodingAnnotationStudy(common.units().get(0).size());
-        for (List<Optional<T>> unit : common.units()) {
+        for (List<Optional<Integer>> unit : common.units()) {
             study.addItemAsArray(
                     unit.stream().map(label -> label.orElse(null)).toArray());
         }
         return OptionalDouble.of(new KrippendorffAlphaAgreement(study, distance).calculateAgreement());
     }
 
-    private static <T> Optional<Interval> spread(Ratings<T> common, IDistanceFunction distance) {
-        if (by(common, distance).isEmpty()) {
+    private static Optional<Interval> spread(Ratings<Integer> common, IDistanceFunction distance) {
+        OptionalDouble whole = by(common, distance);
+        if (whole.isEmpty()) {
             return Optional.empty();
         }
-        int units = common.units().size();
-        Random random = new Random(SEED);
-        double[] drawn = IntStream.range(0, RESAMPLES)
-                .mapToObj(draw -> random.ints(units, 0, units).toArray())
-                .map(common::at)
-                .map(sample -> by(sample, distance))
-                .flatMapToDouble(OptionalDouble::stream)
-                .sorted()
-                .toArray();
-        return drawn.length == 0 ? Optional.empty() : Optional.of(middle(drawn));
+        return common.unanimous() == common.units().size()
+                ? Optional.of(new Interval(1, 1))
+                : Resampled.interval(common, some -> by(some, distance));
     }
 
-    private static Interval middle(double[] sorted) {
-        int cut = (int) Math.floor(TAIL * (sorted.length - 1));
-        return new Interval(sorted[cut], sorted[sorted.length - 1 - cut]);
-    }
+    /** Labels by number, with every distance measured once. */
+    private record Numbered(Ratings<Integer> ratings, double[][] distances) implements IDistanceFunction {
+        static <T> Numbered of(Ratings<T> ratings, Distance<T> distance) {
+            List<T> labels = new ArrayList<>(ratings.labels());
+            Map<T, Integer> numbers = new HashMap<>();
+            labels.forEach(label -> numbers.put(label, numbers.size()));
+            double[][] distances = new double[labels.size()][labels.size()];
+            for (int i = 0; i < labels.size(); i++) {
+                for (int j = 0; j < labels.size(); j++) {
+                    distances[i][j] = distance.between(labels.get(i), labels.get(j));
+                }
+            }
+            return new Numbered(
+                    new Ratings<>(ratings.units().stream()
+                            .map(unit ->
+                                    unit.stream().map(label -> label.map(numbers::get)).toList())
+                            .toList()),
+                    distances);
+        }
 
-    @SuppressWarnings("unchecked") // the study holds labels of one type alone
-    private static <T> IDistanceFunction function(Distance<T> distance) {
-        return (study, one, other) -> distance.between((T) one, (T) other);
+        @Override
+        public double measureDistance(IAnnotationStudy study, Object one, Object other) {
+            return distances[(Integer) one][(Integer) other];
+        }
     }
 }

@@ -19,7 +19,7 @@ public record Ratings<T>(List<List<Optional<T>>> units) {
      * @throws IllegalArgumentException where two units have places for different numbers of raters, or for fewer than two
      */
     public Ratings {
-        units = units.stream().map(List::copyOf).toList();
+        units = List.copyOf(units);
         if (units.stream().anyMatch(unit -> unit.size() < 2)
                 || units.stream().map(List::size).distinct().count() > 1) {
             throw new IllegalArgumentException("Each unit has a place for each of the same two or more raters.");

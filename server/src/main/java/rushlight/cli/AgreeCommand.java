@@ -22,6 +22,7 @@ import rushlight.archive.Book;
 import rushlight.film.Identity;
 import rushlight.film.Log;
 import rushlight.film.Prospect;
+import rushlight.film.Reconciled;
 import rushlight.film.csv.FilmLogReader;
 import rushlight.web.AgreeAnswer;
 import rushlight.words.NearestLabels;
@@ -133,7 +134,11 @@ final class AgreeCommand implements Callable<Integer> {
 
     /** The two that were named, else the only two who have read the same games; empty, and told, where that is not clear. */
     private Optional<List<String>> two(List<Log> logs) {
-        List<String> who = logs.stream().map(Log::evaluator).distinct().toList();
+        List<String> who = logs.stream()
+                .map(Log::evaluator)
+                .filter(name -> !Reconciled.is(name))
+                .distinct()
+                .toList();
         if (!between.isEmpty()) {
             List<String> strangers = between.stream()
                     .filter(name -> by(name, logs).isEmpty())

@@ -38,6 +38,8 @@ class ServerTest {
     private static final HttpClient CLIENT = HttpClient.newHttpClient();
     private static final String JSON_TYPE = "application/json";
     private static final String REP = "/api/reps/teo-maravale/merrow-bay-at-calder-mill-2025-09-06/r02";
+    private static final String CROSS_CHECK =
+            "/api/cross-check?first=m-ordway&second=T.%20Quillon&prospect=jem-sorrelby";
     private static final String NOTES = "[0:04] Wide 9. Chop, dip. Sack.\n[0:15] Five tech. Bull rush, stoned.\n";
     private static final String SCRIPT = "<script>alert(1)</script>";
 
@@ -104,6 +106,7 @@ class ServerTest {
                 REP,
                 REP + "/explanation",
                 "/api/changes",
+                CROSS_CHECK,
                 "/api/export",
                 "/api/clips",
                 "/clips/calder-mill-at-harrow-vale.webm",
@@ -143,6 +146,7 @@ class ServerTest {
         send("POST", "/api/notes/opinions", JSON_TYPE, notesLog(JSON.createArrayNode()));
         send("PUT", "/api/opinions/nix", JSON_TYPE, "");
         send("DELETE", "/api/opinions/nix", JSON_TYPE, "");
+        send("POST", "/api/cross-check/reconcile", JSON_TYPE, "{}");
         JsonNode job = json(send("POST", "/api/import?name=a.csv", "text/csv", csv, "Prefer", "respond-async"));
         String where = "/api/jobs/" + job.get("job").asText();
         while (json(get(where)).get("state").asText().equals("running")) {
@@ -175,6 +179,44 @@ class ServerTest {
         assertThat(left + right).isEqualTo(all.get("reps").asInt());
         assertThat(get("/api/prospects/teo-maravale/assessment?opponent=nobody").statusCode())
                 .isEqualTo(422);
+    }
+
+    @Test
+    void two_evaluators_settle_on_a_rep_by_the_versions_they_saw() throws Exception {
+        JsonNode check = json(get(CROSS_CHECK));
+        JsonNode rep = check.at("/differences/0");
+        String address = "/api/reps/jem-sorrelby/" + rep.get("game").asText() + "/"
+                + rep.get("rep").asText();
+        String column = rep.at("/cells/0/column").asText();
+        String mine = etag(address + "?by=m-ordway");
+        ObjectNode settled = JSON.createObjectNode();
+        settled.put("prospect", "jem-sorrelby")
+                .put("game", rep.get("game").asText())
+                .put("rep", rep.get("rep").asText());
+        settled.putObject("first").put("evaluator", "m-ordway").put("etag", mine);
+        settled.putObject("second").put("evaluator", "t-quillon").put("etag", etag(address + "?by=t-quillon"));
+        settled.putObject("choices").put(column, "second");
+
+        HttpResponse<byte[]> done = send("POST", "/api/cross-check/reconcile", JSON_TYPE, settled.toString());
+
+        assertThat(json(done).at("/reading/evaluator").asText()).isEqualTo("reconciled");
+        assertThat(json(get(address)).at("/cells/" + column).asText())
+                .isEqualTo(json(get(address + "?by=t-quillon")).at("/cells/" + column).asText());
+        assertThat(etag(address + "?by=m-ordway")).isEqualTo(mine);
+        assertThat(send("POST", "/api/cross-check/reconcile", JSON_TYPE, settled.toString())
+                        .statusCode())
+                .isEqualTo(412);
+        settled.putObject("choices").put(column, "third");
+        assertThat(send("POST", "/api/cross-check/reconcile", JSON_TYPE, settled.toString())
+                        .statusCode())
+                .isEqualTo(422);
+        send("POST", "/api/undo?revision=" + json(done).get("revision").asLong(), JSON_TYPE, "");
+        assertThat(json(get(address)).get("evaluator").asText()).isEqualTo("m-ordway");
+        assertThat(get("/api/cross-check?first=m-ordway&second=m-ordway").statusCode())
+                .isEqualTo(422);
+        assertThat(get("/api/cross-check?first=m-ordway&second=nobody").statusCode())
+                .isEqualTo(404);
+        assertThat(get("/api/cross-check?first=m-ordway").statusCode()).isEqualTo(400);
     }
 
     @Test

@@ -104,6 +104,9 @@ class ArchitectureTest {
     static final ArchRule templates_stay_in_report = only("rushlight.report..", "gg.jte..");
 
     @ArchTest
+    static final ArchRule calendars_stay_in_report = only("rushlight.report..", "net.fortuna.ical4j..");
+
+    @ArchTest
     static final ArchRule the_solver_stays_in_plan = only("rushlight.plan..", "com.google.ortools..");
 
     @ArchTest

@@ -23,6 +23,7 @@ import rushlight.film.Prospect;
 import rushlight.film.csv.FilmLogReader;
 import rushlight.findings.Assessment;
 import rushlight.findings.Spoken;
+import rushlight.situation.Tape;
 import rushlight.web.AssessAnswer;
 import rushlight.web.Json;
 import rushlight.words.NearestLabels;
@@ -50,7 +51,8 @@ import rushlight.words.NearestLabels;
             "Examples:",
             "  rushlight assess \"Jory Penwick\"",
             "  rushlight assess --log friday.csv              keep nothing, only look",
-            "  rushlight assess \"Jory Penwick\" --explain r05   why the rules read that rep as they do"
+            "  rushlight assess \"Jory Penwick\" --explain r05   why the rules read that rep as they do",
+            "  rushlight assess \"Jory Penwick\" --since 2025-10-01   then and now: what got better, and what cannot be told"
         })
 final class AssessCommand implements Callable<Integer> {
     @Mixin
@@ -80,6 +82,12 @@ final class AssessCommand implements Callable<Integer> {
             description = "say instead how the rules read this rep of the prospect")
     private Optional<String> explain = Optional.empty();
 
+    @Option(
+            names = "--since",
+            paramLabel = "GAME|DATE",
+            description = "say instead what became of his gaps from this game (name or id) or date on")
+    private Optional<String> since = Optional.empty();
+
     @Spec
     private CommandSpec spec;
 
@@ -104,6 +112,11 @@ final class AssessCommand implements Callable<Integer> {
             if (explain.isPresent()) {
                 return new ExplainText(archive.book())
                         .print(explain.get(), archive.logs(), ids(wanted.get()), out(), err());
+            }
+            if (since.isPresent()) {
+                List<String> ids = ids(wanted.get());
+                return archive.watch(footage ->
+                        progress(archive.book(), ids.stream().flatMap(id -> footage.tape(id).stream())));
             }
             Stream<Assessment> assessed = wanted.get().stream().flatMap(p -> archive.assess(p.id()).stream());
             print(archive.book(), assessed.toList(), Opinions.of(archive)::beside);
@@ -136,6 +149,9 @@ final class AssessCommand implements Callable<Integer> {
         }
         List<Log> his =
                 read.stream().filter(log -> ids.contains(log.prospect().id())).toList();
+        if (since.isPresent()) {
+            return progress(book, book.tapes(his).stream());
+        }
         print(book, book.assess(his), one -> Spoken.NOTHING);
         return 0;
     }
@@ -153,6 +169,10 @@ final class AssessCommand implements Callable<Integer> {
         if (depth != Depth.SHORT) {
             out().println(AssessText.CAUTION);
         }
+    }
+
+    private int progress(Book book, Stream<Tape> tapes) {
+        return new ProgressCommanded(book, since.orElseThrow(), format).print(tapes.toList(), out(), err());
     }
 
     /** The prospects that were named; empty, and told, where one of the names is nobody's. */

@@ -4,6 +4,8 @@ import java.util.Locale;
 
 /** What fresh opportunities say about a gap that older ones had shown. */
 public enum Change {
+    /** What must not happen at all happened among the latest opportunities. */
+    HOLD,
     /** So few fresh opportunities that nothing is judged. */
     NOT_ENOUGH_TAPE,
     /** At least 19 to 1 that the gap is gone, by the rule of {@link Verdict#CLEARED} on the fresh opportunities alone. */

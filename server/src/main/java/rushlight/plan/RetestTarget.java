@@ -8,6 +8,7 @@ import rushlight.evidence.Rate;
 import rushlight.evidence.Retest;
 import rushlight.evidence.Side;
 import rushlight.evidence.Tally;
+import rushlight.findings.Finding;
 import rushlight.findings.Judged;
 import rushlight.findings.Measure;
 import rushlight.findings.Polarity;
@@ -62,21 +63,23 @@ public record RetestTarget(
             return without(gap, ahead);
         }
         return rate(
-                gap, Math.max(ahead, RetestWords.fewestToClear(line(gap))), (double) all / Math.max(1, gamesOnTape));
+                gap,
+                Math.max(ahead, RetestWords.fewestToClear(line(gap.finding()))),
+                (double) all / Math.max(1, gamesOnTape));
     }
 
     /** The line of a gap, as a retest holds fresh opportunities against it; a strength's is turned about. */
-    static Line line(Judged one) {
-        var standard = one.finding().standard();
+    static Line line(Finding finding) {
+        var standard = finding.standard();
         Side side = standard.side().orElse(Side.ABOVE);
         return new Line(
                 standard.line().orElseThrow(),
-                one.finding().polarity() == Polarity.STRENGTH ? side.opposite() : side,
+                finding.polarity() == Polarity.STRENGTH ? side.opposite() : side,
                 standard.minimum());
     }
 
     private static RetestTarget rate(Judged gap, int ahead, double perGame) {
-        Retest retest = new Retest(line(gap), gap.outcome().rate());
+        Retest retest = new Retest(line(gap.finding()), gap.outcome().rate());
         OptionalInt improves = retest.improving(ahead);
         OptionalInt clears = retest.clearing(ahead);
         RetestTarget figures = new RetestTarget(

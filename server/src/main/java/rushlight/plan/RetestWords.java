@@ -110,7 +110,7 @@ final class RetestWords {
         return events == 0 ? "none" : "at most " + events;
     }
 
-    private static String inHundred(double chance) {
+    static String inHundred(double chance) {
         long times = Math.round(100 * chance);
         if (times == 0 || times == 100) {
             return times == 0 ? "less than once in 100" : "nearly always";

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import rushlight.archive.Book;
 import rushlight.film.Log;
 import rushlight.film.csv.FilmLogReader;
@@ -16,15 +17,23 @@ record DemoFilm(Book book, List<Tape> tapes) {
     /** The film of these, by the names of their files. */
     static DemoFilm of(String... files) {
         Book book = Book.packaged();
+        return new DemoFilm(
+                book, tapes(book, Stream.of(files).map(DemoFilm::path).toList()));
+    }
+
+    static Path path(String file) {
+        return Path.of("..", "demo-data", "logs", file + ".csv");
+    }
+
+    static List<Tape> tapes(Book book, List<Path> files) {
         FilmLogReader reader = FilmLogReader.of(book.taxonomy());
         List<Log> logs = new ArrayList<>();
-        for (String file : files) {
-            Path path = Path.of("..", "demo-data", "logs", file + ".csv");
+        for (Path path : files) {
             if (reader.read(path, FilmLogReader.Options.none()) instanceof ReadResult.Accepted accepted) {
                 logs.addAll(accepted.logs());
             }
         }
-        return new DemoFilm(book, Tapes.of(logs.stream().map(book::classified).toList()));
+        return Tapes.of(logs.stream().map(book::classified).toList());
     }
 
     Tape tape(String prospect) {

@@ -34,7 +34,8 @@ class RetestTargetTest {
         for (Assessment one : league) {
             for (Judged gap : rates(one)) {
                 RetestTarget target = RetestTarget.of(gap, one.games(), AHEAD);
-                Retest retest = new Retest(RetestTarget.line(gap), gap.outcome().rate());
+                Retest retest = new Retest(
+                        RetestTarget.line(gap.finding()), gap.outcome().rate());
                 int worse = target.atMost() ? 1 : -1;
                 if (target.clears().isPresent()) {
                     int events = target.clears().getAsInt();

@@ -56,6 +56,7 @@ final class AssessText {
         section(page, "Worth knowing", inOrder, one -> stands(one) && isNote(one));
         dutySection(page, inOrder);
         conclusions(page, assessment);
+        RoleText.write(page, assessment.roles(), depth);
         SpokenText.write(page, assessment, spoken);
         if (depth == Depth.SHORT) {
             listed(page, "Still open", inOrder, Verdict.WATCH);

@@ -29,6 +29,7 @@ import rushlight.situation.Sighting;
  * @param findings in order of their slugs
  * @param conclusions what follows from several findings together
  * @param apart what was said of him and no finding answers
+ * @param roles every job on a front held against the film, what fits best first
  */
 public record AssessAnswer(
         String prospect,
@@ -40,7 +41,8 @@ public record AssessAnswer(
         List<String> twoMoves,
         List<Finding> findings,
         List<Assessment.Conclusion> conclusions,
-        List<Said> apart) {
+        List<Said> apart,
+        List<RoleAnswer> roles) {
     /** The move he opens with most, with its share and the share's likely range. */
     public record Main(String move, double share, double low, double high) {}
 
@@ -147,6 +149,9 @@ public record AssessAnswer(
                 assessment.conclusions(),
                 spoken.apart().stream()
                         .map(opinion -> said(opinion, Optional.empty(), OpinionsBeside.quoted(opinion)))
+                        .toList(),
+                assessment.roles().stream()
+                        .map(fit -> RoleAnswer.of(fit, withReps))
                         .toList());
     }
 
@@ -204,11 +209,7 @@ public record AssessAnswer(
                                 c.rate().events(),
                                 c.verdict().slug()))
                         .toList(),
-                withReps
-                        ? judged.evidence().reps().stream()
-                                .map(AssessAnswer::rep)
-                                .toList()
-                        : List.of(),
+                reps(judged, withReps),
                 spoken.to(finding.slug()).stream()
                         .map(one ->
                                 said(one.opinion(), Optional.of(one.agreement().slug()), one.sentence()))
@@ -231,12 +232,18 @@ public record AssessAnswer(
         return bounds.isEmpty() ? Optional.empty() : Optional.of(bounds);
     }
 
+    static List<Rep> reps(Judged judged, boolean withReps) {
+        return withReps
+                ? judged.evidence().reps().stream().map(AssessAnswer::rep).toList()
+                : List.of();
+    }
+
     private static Rep rep(Evidence.Rep rep) {
         var at = rep.sighting();
         return new Rep(at.rep(), at.game(), rep.event(), Seconds.of(at));
     }
 
-    private static OptionalDouble end(Optional<Double> value) {
+    static OptionalDouble end(Optional<Double> value) {
         return value.map(OptionalDouble::of).orElseGet(OptionalDouble::empty);
     }
 }

@@ -104,7 +104,10 @@ final class FilmRoutes {
     }
 
     private void findingReps(Context ctx) {
-        Finding finding = finding(ctx.pathParam("finding"), 404);
+        Finding finding = archive.book()
+                .findings()
+                .counted(ctx.pathParam("finding"))
+                .orElseGet(() -> finding(ctx.pathParam("finding"), 404));
         ofTape(ctx, (footage, tape, narrowing) -> {
             List<IndexedRep> kept = reps(footage, tape, narrowing(narrowing, tape));
             return new Evidences(archive.book().taxonomy())

@@ -18,12 +18,13 @@ import picocli.CommandLine.Spec;
 import rushlight.archive.Archive;
 import rushlight.archive.Book;
 import rushlight.archive.Opinions;
+import rushlight.archive.Projections;
 import rushlight.film.Log;
 import rushlight.film.Prospect;
 import rushlight.film.csv.FilmLogReader;
 import rushlight.findings.Assessment;
-import rushlight.findings.Spoken;
 import rushlight.web.AssessAnswer;
+import rushlight.web.Beside;
 import rushlight.web.Json;
 import rushlight.words.NearestLabels;
 
@@ -106,7 +107,9 @@ final class AssessCommand implements Callable<Integer> {
                         .print(explain.get(), archive.logs(), ids(wanted.get()), out(), err());
             }
             Stream<Assessment> assessed = wanted.get().stream().flatMap(p -> archive.assess(p.id()).stream());
-            print(archive.book(), assessed.toList(), Opinions.of(archive)::beside);
+            Opinions opinions = Opinions.of(archive);
+            Projections projections = Projections.of(archive);
+            print(archive.book(), assessed.toList(), one -> Beside.of(one, opinions, projections));
             return 0;
         }
     }
@@ -136,20 +139,20 @@ final class AssessCommand implements Callable<Integer> {
         }
         List<Log> his =
                 read.stream().filter(log -> ids.contains(log.prospect().id())).toList();
-        print(book, book.assess(his), one -> Spoken.NOTHING);
+        print(book, book.assess(his), one -> Beside.NOTHING);
         return 0;
     }
 
-    private void print(Book book, List<Assessment> assessments, Function<Assessment, Spoken> said) {
+    private void print(Book book, List<Assessment> assessments, Function<Assessment, Beside> beside) {
         if (format.isJson()) {
             out().print(Json.text(assessments.stream()
-                    .map(one -> AssessAnswer.of(one, said.apply(one), true))
+                    .map(one -> AssessAnswer.of(one, beside.apply(one), true))
                     .toList()));
             return;
         }
         Depth depth = all ? Depth.FULL : brief ? Depth.SHORT : Depth.PLAIN;
         AssessText text = new AssessText(book.taxonomy(), depth);
-        assessments.forEach(one -> out().println(text.of(one, said.apply(one))));
+        assessments.forEach(one -> out().println(text.of(one, beside.apply(one))));
         if (depth != Depth.SHORT) {
             out().println(AssessText.CAUTION);
         }

@@ -9,7 +9,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import java.util.function.Function;
+import java.util.function.Consumer;
 import org.apache.jena.graph.Node;
 import rushlight.evidence.Side;
 import rushlight.evidence.Tally;
@@ -62,10 +62,10 @@ final class FindingReader {
         return refused;
     }
 
-    private void refused(Map<String, String> refused, String kind, Function<Node, Finding> read) {
+    private void refused(Map<String, String> refused, String kind, Consumer<Node> read) {
         for (Node node : facts.ofClass(kind)) {
             try {
-                read.apply(node);
+                read.accept(node);
             } catch (RefusedShapeException | BrokenBookException | IllegalArgumentException e) {
                 refused.put(Rl.slug(node), String.valueOf(e.getMessage()));
             }

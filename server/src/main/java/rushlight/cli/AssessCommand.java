@@ -18,13 +18,14 @@ import picocli.CommandLine.Spec;
 import rushlight.archive.Archive;
 import rushlight.archive.Book;
 import rushlight.archive.Opinions;
+import rushlight.archive.Projections;
 import rushlight.film.Log;
 import rushlight.film.Prospect;
 import rushlight.film.csv.FilmLogReader;
 import rushlight.findings.Assessment;
-import rushlight.findings.Spoken;
 import rushlight.situation.Tape;
 import rushlight.web.AssessAnswer;
+import rushlight.web.Beside;
 import rushlight.web.Json;
 import rushlight.words.NearestLabels;
 
@@ -119,7 +120,9 @@ final class AssessCommand implements Callable<Integer> {
                         progress(archive.book(), ids.stream().flatMap(id -> footage.tape(id).stream())));
             }
             Stream<Assessment> assessed = wanted.get().stream().flatMap(p -> archive.assess(p.id()).stream());
-            print(archive.book(), assessed.toList(), Opinions.of(archive)::beside);
+            Opinions opinions = Opinions.of(archive);
+            Projections projections = Projections.of(archive);
+            print(archive.book(), assessed.toList(), one -> Beside.of(one, opinions, projections));
             return 0;
         }
     }
@@ -152,20 +155,20 @@ final class AssessCommand implements Callable<Integer> {
         if (since.isPresent()) {
             return progress(book, book.tapes(his).stream());
         }
-        print(book, book.assess(his), one -> Spoken.NOTHING);
+        print(book, book.assess(his), one -> Beside.NOTHING);
         return 0;
     }
 
-    private void print(Book book, List<Assessment> assessments, Function<Assessment, Spoken> said) {
+    private void print(Book book, List<Assessment> assessments, Function<Assessment, Beside> beside) {
         if (format.isJson()) {
             out().print(Json.text(assessments.stream()
-                    .map(one -> AssessAnswer.of(one, said.apply(one), true))
+                    .map(one -> AssessAnswer.of(one, beside.apply(one), true))
                     .toList()));
             return;
         }
         Depth depth = all ? Depth.FULL : brief ? Depth.SHORT : Depth.PLAIN;
         AssessText text = new AssessText(book.taxonomy(), depth);
-        assessments.forEach(one -> out().println(text.of(one, said.apply(one))));
+        assessments.forEach(one -> out().println(text.of(one, beside.apply(one))));
         if (depth != Depth.SHORT) {
             out().println(AssessText.CAUTION);
         }

@@ -48,6 +48,11 @@ public final class KeptThings {
         return new KeptOpinions(graph);
     }
 
+    /** What evaluators think players will be. */
+    public KeptProjections projections() {
+        return new KeptProjections(graph);
+    }
+
     /** Everything of a kind. */
     public List<Kept> all(String kind) {
         String start = Addresses.DATA + kind + "/";

@@ -26,6 +26,7 @@ import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import rushlight.archive.Archive;
 import rushlight.archive.DemoLeague;
@@ -96,6 +97,8 @@ class ServerTest {
                 "/api/prospects/teo-maravale/assessment",
                 "/api/prospects/teo-maravale/assessment?reps=false&over=left",
                 "/api/prospects/teo-maravale/findings/primary-without-counter/reps",
+                "/api/prospects/teo-maravale/findings/wide-rush-task/reps",
+                "/api/prospects/teo-maravale/projections",
                 "/api/ask?q=who%20wrong-arms%20kick-outs&limit=3",
                 "/api/board?finding=primary-without-counter&finding=effort-fades",
                 "/api/compare?id=teo-maravale&id=bram-aldersey",
@@ -144,6 +147,10 @@ class ServerTest {
         send("POST", "/api/notes?name=a.txt", "text/plain", NOTES);
         send("POST", "/api/notes/log", JSON_TYPE, notesLog(JSON.createArrayNode()));
         send("POST", "/api/notes/opinions", JSON_TYPE, notesLog(JSON.createArrayNode()));
+        String projection = "/api/prospects/teo-maravale/projections/kim-orr";
+        send("PUT", projection, JSON_TYPE, "{\"evaluator\": \"Kim Orr\", \"readiness\": \"Passing downs now.\"}");
+        get(projection);
+        send("DELETE", projection, JSON_TYPE, "", "If-Match", etag(projection));
         send("PUT", "/api/opinions/nix", JSON_TYPE, "");
         send("DELETE", "/api/opinions/nix", JSON_TYPE, "");
         send("POST", "/api/cross-check/reconcile", JSON_TYPE, "{}");
@@ -416,6 +423,60 @@ class ServerTest {
         send("DELETE", one, JSON_TYPE, "");
     }
 
+    @Test
+    void a_projection_is_kept_by_version_and_changes_no_count() throws Exception {
+        String assessed = "/api/prospects/bram-aldersey/assessment?reps=false";
+        JsonNode before = json(get(assessed));
+        String tag = etag(assessed);
+        String home = "/api/prospects/bram-aldersey/projections/lena-fisk";
+        String said = "{\"evaluator\": \"Lena Fisk\", \"role\": \"big-end\", \"scale\": \"rounds\", \"tier\": \"third\"}";
+
+        HttpResponse<byte[]> made = send("PUT", home, JSON_TYPE, said);
+        assertThat(made.statusCode()).isEqualTo(201);
+        assertThat(send("PUT", home, JSON_TYPE, said).statusCode()).isEqualTo(428);
+        String first = etag(home);
+        HttpResponse<byte[]> changed =
+                send("PUT", home, JSON_TYPE, said.replace("third", "second"), "If-Match", first);
+        assertThat(changed.statusCode()).isEqualTo(200);
+        assertThat(send("PUT", home, JSON_TYPE, said, "If-Match", first).statusCode())
+                .isEqualTo(412);
+        assertThat(send("DELETE", home, JSON_TYPE, "", "If-Match", first).statusCode())
+                .isEqualTo(412);
+
+        assertThat(etag(assessed)).isNotEqualTo(tag);
+        JsonNode after = json(get(assessed));
+        assertThat(after.at("/projections/0/tier").asText()).isEqualTo("second");
+        assertThat(after.at("/projections/0/sentence").asText())
+                .startsWith("The judgement of Lena Fisk, ")
+                .endsWith("; no part of the counts.");
+        assertThat(after.get("findings")).isEqualTo(before.get("findings"));
+        assertThat(after.get("roles")).isEqualTo(before.get("roles"));
+        assertThat(json(get(home)).get("versions"))
+                .extracting(one -> one.get("tier").asText())
+                .containsExactly("second", "third");
+
+        assertThat(send("DELETE", home, JSON_TYPE, "", "If-Match", etag(home)).statusCode())
+                .isEqualTo(200);
+        assertThat(json(get(assessed)).get("projections")).isEmpty();
+        send("PUT", home, JSON_TYPE, said, "If-Match", etag(home));
+        assertThat(json(get(assessed)).at("/projections/0/version").asInt()).isEqualTo(4);
+        send("DELETE", home, JSON_TYPE, "", "If-Match", etag(home));
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            kim | {"evaluator": "Orr", "readiness": "now"} | the same as in the address
+            kim | {"evaluator": "Kim"} | Nothing is said
+            kim | {"evaluator": "Kim", "tier": "third"} | A tier stands on a scale
+            kim | {"evaluator": "Kim", "role": "kicker"} | no role "kicker"
+            """)
+    void a_projection_that_says_too_little_is_refused(String by, String body, String why) throws Exception {
+        HttpResponse<byte[]> answer = send("PUT", "/api/prospects/teo-maravale/projections/" + by, JSON_TYPE, body);
+
+        assertThat(answer.statusCode()).isEqualTo(422);
+        assertThat(json(answer).get("detail").asText()).contains(why);
+    }
+
     private static JsonNode said(String home, String finding) throws Exception {
         for (JsonNode one : json(get(home)).get("findings")) {
             if (one.get("finding").asText().equals(finding)) {
@@ -594,6 +655,9 @@ class ServerTest {
                 "POST /api/notes/opinions",
                 "PUT /api/opinions/nix",
                 "DELETE /api/opinions/nix",
+                "GET /api/prospects/nix/projections",
+                "GET /api/prospects/teo-maravale/projections/nix",
+                "DELETE /api/prospects/teo-maravale/projections/nix",
                 "POST /api/reps",
                 "POST /api/undo?revision=99999",
                 "POST /api/undo?revision=x",

@@ -13,6 +13,7 @@ import rushlight.findings.Polarity;
 import rushlight.findings.Primary;
 import rushlight.findings.Spoken;
 import rushlight.knowledge.Taxonomy;
+import rushlight.report.Bodies;
 
 /** An assessment as a coach reads it: what he lacks, what he does well, what hangs on his duty, and which reps say so. */
 final class AssessText {

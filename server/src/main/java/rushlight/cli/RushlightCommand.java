@@ -22,6 +22,7 @@ import picocli.CommandLine.Spec;
             "  rushlight assess \"Jory Penwick\"          what he is, what he lacks, how sure, which reps",
             "  rushlight assess --log my-log.csv        the same, without keeping anything",
             "  rushlight ask \"edge players who wrong-arm kick-outs\"",
+            "  rushlight report \"Jory Penwick\"          two pages to print",
             "  rushlight serve                          all of it in a browser",
             "  rushlight counters bull-rush --when \"sits down\"",
             "  rushlight technique wrong-arm            one page of the book",
@@ -39,6 +40,7 @@ import picocli.CommandLine.Spec;
             TechniqueCommand.class,
             AnswersCommand.class,
             TeachCommand.class,
+            ReportCommand.class,
             CheckCommand.class,
             ExportCommand.class,
             PublishCommand.class,
@@ -55,7 +57,7 @@ final class RushlightCommand implements Runnable {
     public void run() {
         throw new CommandLine.ParameterException(
                 spec.commandLine(),
-                "Say what to do: demo, import, notes, assess, ask, counters, technique, answers, teach, check, export or"
+                "Say what to do: demo, import, notes, assess, ask, counters, technique, answers, teach, report, check, export or"
                         + " serve.");
     }
 }

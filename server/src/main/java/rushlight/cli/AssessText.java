@@ -12,6 +12,7 @@ import rushlight.findings.Judged;
 import rushlight.findings.Polarity;
 import rushlight.findings.Primary;
 import rushlight.knowledge.Taxonomy;
+import rushlight.report.Bodies;
 import rushlight.web.Beside;
 
 /** An assessment as a coach reads it: what he lacks, what he does well, what hangs on his duty, and which reps say so. */

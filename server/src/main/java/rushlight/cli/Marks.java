@@ -1,22 +1,17 @@
 package rushlight.cli;
 
 import rushlight.evidence.Verdict;
+import rushlight.report.VerdictMarks;
 
-/** A verdict as a filling disc with its word: the shape never stands alone. */
+/** A verdict in the text of a command, as everywhere else. */
 final class Marks {
     private Marks() {}
 
     static String of(Verdict verdict) {
-        return switch (verdict) {
-            case NOT_ENOUGH_TAPE -> "\u25cc";
-            case WATCH -> "\u25d4";
-            case LIKELY -> "\u25d1";
-            case CONFIRMED -> "\u25cf";
-            case CLEARED -> "\u25cb";
-        };
+        return VerdictMarks.of(verdict);
     }
 
     static String word(Verdict verdict) {
-        return verdict.slug().replace('-', ' ');
+        return VerdictMarks.word(verdict);
     }
 }

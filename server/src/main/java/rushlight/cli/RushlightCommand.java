@@ -22,6 +22,7 @@ import picocli.CommandLine.Spec;
             "  rushlight assess \"Jory Penwick\"          what he is, what he lacks, how sure, which reps",
             "  rushlight assess --log my-log.csv        the same, without keeping anything",
             "  rushlight ask \"edge players who wrong-arm kick-outs\"",
+            "  rushlight report \"Jory Penwick\"          two pages to print",
             "  rushlight serve                          all of it in a browser",
             "  rushlight counters bull-rush --when \"sits down\"",
             "  rushlight technique wrong-arm            one page of the book",
@@ -40,6 +41,7 @@ import picocli.CommandLine.Spec;
             TechniqueCommand.class,
             AnswersCommand.class,
             TeachCommand.class,
+            ReportCommand.class,
             CheckCommand.class,
             ExportCommand.class,
             PublishCommand.class,
@@ -56,7 +58,7 @@ final class RushlightCommand implements Runnable {
     public void run() {
         throw new CommandLine.ParameterException(
                 spec.commandLine(),
-                "Say what to do: demo, import, notes, assess, ask, agree, counters, technique, answers, teach, check, export or"
-                        + " serve.");
+                "Say what to do: demo, import, notes, assess, ask, agree, counters, technique, answers, teach, report, check,"
+                        + " export or serve.");
     }
 }

@@ -19,6 +19,8 @@ public record Interval(Heading heading, int events, int opportunities, double lo
     private static final double LEFT = 16;
     private static final double RIGHT = 344;
     private static final double AXIS = 30;
+    private static final double STRIP = 160;
+    private static final double EDGE = 5;
 
     public Interval {
         if (events < 0 || events > opportunities || low < 0 || high > 1 || low > high) {
@@ -30,6 +32,25 @@ public record Interval(Heading heading, int events, int opportunities, double lo
     /** Draws it. */
     public Drawing draw() {
         return new Drawing(svg(), table());
+    }
+
+    /** The same without letters, as low as a line of text, for where the words stand beside it. */
+    public Drawing strip() {
+        Svg svg = new Svg("strip", heading, STRIP, STRIP / 10);
+        double middle = STRIP / 20;
+        double wide = STRIP - 2 * EDGE;
+        svg.line(EDGE, middle, STRIP - EDGE, middle, "figure-axis");
+        for (int i = 0; i <= 4; i++) {
+            double x = EDGE + wide * i / 4;
+            svg.line(x, middle - 2, x, middle + 2, "figure-axis");
+        }
+        range(svg, EDGE + wide * low, Math.max(2, wide * (high - low)), middle - 4, 8);
+        line.ifPresent(value ->
+                svg.line(EDGE + wide * value, middle - 7, EDGE + wide * value, middle + 7, "figure-line"));
+        if (opportunities > 0) {
+            mark(svg, EDGE + wide * events / opportunities, middle, 3.5);
+        }
+        return new Drawing(svg.finish(), table());
     }
 
     private Table table() {
@@ -52,42 +73,50 @@ public record Interval(Heading heading, int events, int opportunities, double lo
         }
         svg.text(LEFT, AXIS + 18, 11, Svg.Anchor.START, "figure-quiet", "0 %");
         svg.text(RIGHT, AXIS + 18, 11, Svg.Anchor.END, "figure-quiet", "100 %");
+        range(svg, x(low), Math.max(2, x(high) - x(low)), AXIS - 6, 12);
+        line.ifPresent(value -> line(svg, value));
+        if (opportunities > 0) {
+            double x = x((double) events / opportunities);
+            mark(svg, x, AXIS, 5);
+            svg.text(x, 16, 12, anchor(x), "figure-strong", events + " of " + opportunities);
+        }
+        return svg.finish();
+    }
+
+    private static void range(Svg svg, double from, double wide, double top, double tall) {
         svg.empty(
                 "rect",
                 "class",
                 "figure-range",
                 "x",
-                Svg.number(x(low)),
+                Svg.number(from),
                 "y",
-                Svg.number(AXIS - 6),
+                Svg.number(top),
                 "width",
-                Svg.number(Math.max(2, x(high) - x(low))),
+                Svg.number(wide),
                 "height",
-                "12",
+                Svg.number(tall),
                 "rx",
-                "6",
+                Svg.number(tall / 2),
                 "fill",
                 "currentColor",
                 "fill-opacity",
                 "0.18");
-        line.ifPresent(value -> line(svg, value));
-        if (opportunities > 0) {
-            double x = x((double) events / opportunities);
-            svg.empty(
-                    "circle",
-                    "class",
-                    "figure-mark",
-                    "cx",
-                    Svg.number(x),
-                    "cy",
-                    Svg.number(AXIS),
-                    "r",
-                    "5",
-                    "fill",
-                    "currentColor");
-            svg.text(x, 16, 12, anchor(x), "figure-strong", events + " of " + opportunities);
-        }
-        return svg.finish();
+    }
+
+    private static void mark(Svg svg, double x, double y, double radius) {
+        svg.empty(
+                "circle",
+                "class",
+                "figure-mark",
+                "cx",
+                Svg.number(x),
+                "cy",
+                Svg.number(y),
+                "r",
+                Svg.number(radius),
+                "fill",
+                "currentColor");
     }
 
     private static void line(Svg svg, double value) {

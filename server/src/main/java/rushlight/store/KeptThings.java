@@ -53,6 +53,11 @@ public final class KeptThings {
         return new KeptProjections(graph);
     }
 
+    /** What was put into reports. */
+    public KeptReports reports() {
+        return new KeptReports(graph);
+    }
+
     /** Everything of a kind. */
     public List<Kept> all(String kind) {
         String start = Addresses.DATA + kind + "/";

@@ -13,12 +13,13 @@ import org.xml.sax.InputSource;
 import org.xml.sax.SAXParseException;
 
 /** The checker of HTML that the W3C runs as a service, in this process. It guesses no languages, which needs a server. */
-final class HtmlChecker {
+public final class HtmlChecker {
     private final List<String> complaints = new ArrayList<>();
     private final SimpleDocumentValidator validator = new SimpleDocumentValidator(false);
     private String page = "";
 
-    HtmlChecker() throws Exception {
+    /** Reads the schema, which takes a second or two. */
+    public HtmlChecker() throws Exception {
         ErrorHandler handler = new ErrorHandler() {
             @Override
             public void warning(SAXParseException e) {
@@ -43,7 +44,7 @@ final class HtmlChecker {
     }
 
     /** What is wrong with these pages: page, line and complaint. */
-    List<String> complaints(List<Path> pages) throws Exception {
+    public List<String> complaints(List<Path> pages) throws Exception {
         complaints.clear();
         for (Path file : pages) {
             page = file.getFileName().toString();

@@ -1,17 +1,18 @@
-package rushlight.cli;
+package rushlight.report;
 
 import java.util.ArrayList;
 import java.util.List;
 import rushlight.film.Prospect;
 
 /** A prospect's measures as scouts write them: feet and inches, pounds. */
-final class Bodies {
+public final class Bodies {
     private static final double CM_PER_INCH = 2.54;
     private static final double KG_PER_POUND = 0.45359237;
 
     private Bodies() {}
 
-    static String of(Prospect who) {
+    /** Position, team, year and measures with commas between them; what is not known is left out. */
+    public static String of(Prospect who) {
         List<String> parts = new ArrayList<>();
         add(parts, who.position());
         add(parts, who.team());

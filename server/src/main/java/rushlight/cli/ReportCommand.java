@@ -1,0 +1,208 @@
+package rushlight.cli;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import rushlight.archive.Archive;
+import rushlight.archive.Book;
+import rushlight.film.Prospect;
+import rushlight.report.prospect.Chapters;
+import rushlight.report.prospect.Material;
+import rushlight.report.prospect.Paper;
+import rushlight.report.prospect.ProspectReports;
+import rushlight.web.ReportMaterial;
+import rushlight.words.NearestLabels;
+
+/** One prospect on two pages, or his reps as chapters and links. */
+@Command(
+        name = "report",
+        mixinStandardHelpOptions = true,
+        description = {
+            "Writes one prospect on two pages, to read or to print.",
+            "",
+            "What he does well and what he lacks with the reps behind it, what hangs on his duty, the limits of the tape."
+                    + " The summary is the one written on the report page; without one the report says so.",
+            ""
+        },
+        footer = {
+            "",
+            "Formats:",
+            "  pdf     two pages, tagged, fonts in it (default)",
+            "  html    the same as a page",
+            "  clips   a folder with a WebVTT chapter file for each film: play it beside the film",
+            "  links   a line a rep: the clip as film#t=start,end, the game, the rep, what it shows",
+            "",
+            "Examples:",
+            "  rushlight report \"Jory Penwick\"",
+            "  rushlight report \"Jory Penwick\" -o penwick.pdf --paper a4",
+            "  rushlight report \"Jory Penwick\" --format clips -o chapters"
+        })
+final class ReportCommand implements Callable<Integer> {
+    /** What can be written. */
+    enum Kind {
+        PDF(".pdf"),
+        HTML(".html"),
+        CLIPS("-clips"),
+        LINKS("-links.txt");
+
+        private final String ending;
+
+        Kind(String ending) {
+            this.ending = ending;
+        }
+
+        @Override
+        public String toString() {
+            return name().toLowerCase(Locale.ROOT);
+        }
+    }
+
+    @Mixin
+    private DataFolder data = new DataFolder();
+
+    @Parameters(paramLabel = "PROSPECT", description = "name or id")
+    private String name = "";
+
+    @Option(names = "--format", description = "${COMPLETION-CANDIDATES} (default: by the ending of FILE, else pdf)")
+    private Optional<Kind> format = Optional.empty();
+
+    @Option(
+            names = {"-o", "--output"},
+            paramLabel = "FILE",
+            description = "where to write (default: the prospect's id in this folder)")
+    private Optional<Path> output = Optional.empty();
+
+    @Option(names = "--paper", paramLabel = "PAPER", description = "letter or a4 (default: letter)")
+    private Optional<String> paper = Optional.empty();
+
+    @Option(names = "--letter", description = "the same as --paper letter")
+    private boolean letter;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() {
+        Paper chosen = paper();
+        if (!Files.isDirectory(data.folder())) {
+            return refuse("There is no film in " + data.folder() + " yet. Import a film log first: rushlight import FILE,"
+                    + " or look at the invented league: rushlight demo");
+        }
+        try (Archive archive = data.open()) {
+            List<Prospect> known = archive.prospects();
+            Optional<Material> material = known.stream()
+                    .filter(one -> one.id().equals(name) || one.name().equalsIgnoreCase(name))
+                    .findFirst()
+                    .flatMap(one -> ReportMaterial.of(archive, one.id()));
+            if (material.isEmpty()) {
+                List<String> names = known.stream().map(Prospect::name).toList();
+                return refuse("There is no film of \"" + name + "\". Nearest: "
+                        + String.join(", ", NearestLabels.words(names).to(name, 3)) + ".");
+            }
+            return write(archive.book(), material.get(), chosen);
+        }
+    }
+
+    private int write(Book book, Material material, Paper chosen) {
+        Kind kind = kind();
+        Path file = output.orElseGet(
+                () -> Path.of(material.assessment().prospect().id() + kind.ending));
+        Path parent = file.toAbsolutePath().getParent();
+        if (parent == null || !Files.isDirectory(parent)) {
+            return refuse("There is no folder " + parent + "; nothing was written.");
+        }
+        if (kind == Kind.CLIPS ? Files.isRegularFile(file) : Files.isDirectory(file)) {
+            return refuse(file + (kind == Kind.CLIPS ? " is a file; chapters want a folder." : " is a folder; name a file.")
+                    + " Nothing was written.");
+        }
+        if (kind == Kind.CLIPS) {
+            return chapters(material, file);
+        }
+        if (kind == Kind.LINKS) {
+            WholeFile.write(file, links(material).getBytes(StandardCharsets.UTF_8));
+        } else {
+            ProspectReports reports = new ProspectReports(book.ontology(), book.taxonomy(), book.handbook());
+            WholeFile.write(
+                    file,
+                    kind == Kind.PDF
+                            ? reports.print(material, chosen).pdf()
+                            : reports.html(material, chosen).getBytes(StandardCharsets.UTF_8));
+        }
+        out("Wrote " + file + ".");
+        return 0;
+    }
+
+    private int chapters(Material material, Path folder) {
+        Map<String, String> files = new LinkedHashMap<>();
+        for (Chapters.Film film : Chapters.of(material.assessment())) {
+            String file = film.fileName();
+            for (int i = 2; files.containsKey(file); i++) {
+                file = film.fileName().replaceFirst("\\.vtt$", "-" + i + ".vtt");
+            }
+            files.put(file, film.vtt());
+        }
+        if (files.isEmpty()) {
+            return refuse("None of the reps behind what stands has a film and a time; nothing was written.");
+        }
+        try {
+            Files.createDirectories(folder);
+        } catch (IOException e) {
+            throw new UncheckedIOException(folder.toString(), e);
+        }
+        files.forEach((file, text) ->
+                WholeFile.write(folder.resolve(file), text.getBytes(StandardCharsets.UTF_8)));
+        out("Wrote " + Numbers.of(files.size(), "chapter file") + " to " + folder + ": "
+                + String.join(", ", files.keySet()) + ".");
+        return 0;
+    }
+
+    private static String links(Material material) {
+        return Chapters.of(material.assessment()).stream()
+                .flatMap(film -> film.chapters().stream())
+                .map(one -> one.href() + "\t" + one.game() + "\t" + one.title() + "\n")
+                .collect(Collectors.joining());
+    }
+
+    private Kind kind() {
+        return format.orElseGet(() -> output.map(Path::toString)
+                        .filter(file -> file.endsWith(".html"))
+                        .isPresent()
+                ? Kind.HTML
+                : Kind.PDF);
+    }
+
+    private Paper paper() {
+        if (letter && paper.isPresent()) {
+            throw new ParameterException(spec.commandLine(), "Choose one of --letter and --paper.");
+        }
+        return paper.map(word -> Paper.of(word.toLowerCase(Locale.ROOT))
+                        .orElseThrow(() -> new ParameterException(
+                                spec.commandLine(), "The paper is letter or a4, not \"" + word + "\".")))
+                .orElse(Paper.LETTER);
+    }
+
+    private int refuse(String why) {
+        spec.commandLine().getErr().println(why);
+        return 1;
+    }
+
+    private void out(String words) {
+        spec.commandLine().getOut().println(words);
+    }
+}

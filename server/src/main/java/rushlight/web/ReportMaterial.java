@@ -1,0 +1,55 @@
+package rushlight.web;
+
+import java.time.ZoneOffset;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import rushlight.archive.Archive;
+import rushlight.archive.LogSummary;
+import rushlight.archive.Opinions;
+import rushlight.archive.ReportSheets;
+import rushlight.findings.Assessment;
+import rushlight.findings.Profile;
+import rushlight.report.prospect.Material;
+import rushlight.report.prospect.Part;
+import rushlight.report.prospect.Written;
+
+/** Brings together what a report is made from. */
+public final class ReportMaterial {
+    private ReportMaterial() {}
+
+    /** All that an open folder holds of one prospect; empty where there is no film of this id. */
+    public static Optional<Material> of(Archive archive, String prospect) {
+        Written written = written(ReportSheets.of(archive).of(prospect));
+        return archive.watch(footage -> footage.tape(prospect).map(tape -> {
+            Assessment assessment = archive.book().assess(tape);
+            Profile profile = archive.book().profile(tape, footage.reps(prospect));
+            return new Material(
+                    assessment, Opinions.of(archive).beside(assessment), profile, readers(archive, prospect), written);
+        }));
+    }
+
+    /** What an evaluator put in, as a report takes it; a sheet that names no parts wants all of them. */
+    public static Written written(ReportSheets.Sheet sheet) {
+        List<Part> parts = sheet.parts().stream()
+                .flatMap(slug -> Part.of(slug).stream())
+                .distinct()
+                .toList();
+        return new Written(
+                sheet.summary(),
+                sheet.author(),
+                sheet.when().map(when -> when.atZone(ZoneOffset.UTC).toLocalDate()),
+                parts.isEmpty() ? Part.all() : parts);
+    }
+
+    private static List<Material.Reader> readers(Archive archive, String prospect) {
+        return LogSummary.all(archive.store()).stream()
+                .filter(log -> log.prospect().id().equals(prospect))
+                .map(log -> new Material.Reader(
+                        log.evaluator(), log.game().name(), log.game().date(), log.readings()))
+                .sorted(Comparator.comparing(Material.Reader::evaluator)
+                        .thenComparing(reader -> reader.day().map(Object::toString).orElse(""))
+                        .thenComparing(Material.Reader::game))
+                .toList();
+    }
+}

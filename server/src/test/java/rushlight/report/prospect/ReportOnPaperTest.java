@@ -1,0 +1,263 @@
+package rushlight.report.prospect;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import java.util.stream.IntStream;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureElement;
+import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureNode;
+import org.apache.pdfbox.pdmodel.font.PDFont;
+import org.apache.pdfbox.rendering.PDFRenderer;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.apache.pdfbox.text.TextPosition;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Element;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.DisplayNameGeneration;
+import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import rushlight.archive.Archive;
+import rushlight.archive.Book;
+import rushlight.archive.DemoLeague;
+import rushlight.film.Prospect;
+import rushlight.report.book.HtmlChecker;
+import rushlight.web.ReportMaterial;
+
+/** Reports of the invented league, read back from the paper by another library. */
+@DisplayNameGeneration(ReplaceUnderscores.class)
+class ReportOnPaperTest {
+    private static final String FOOT = "(?m)^.*Rushlight, page \\d of \\d$|^%s$";
+
+    /** The checker of HTML is here without its checker of style sheets. */
+    private static final Pattern STYLE = Pattern.compile("<style>.*</style>", Pattern.DOTALL);
+
+    @TempDir
+    private static Path folder;
+
+    private static Archive archive;
+    private static ProspectReports reports;
+
+    /** Every report of the league on letter paper, made once: the page and the PDF by the prospect's name. */
+    private static final Map<String, String> PAGES = new LinkedHashMap<>();
+
+    private static final Map<String, byte[]> PDFS = new LinkedHashMap<>();
+
+    @BeforeAll
+    static void prints_everybody() {
+        archive = Archive.open(folder.resolve("data"));
+        DemoLeague.into(archive);
+        Book book = archive.book();
+        reports = new ProspectReports(book.ontology(), book.taxonomy(), book.handbook());
+        for (Prospect one : archive.prospects()) {
+            ProspectReports.Printed printed = reports.print(material(one.id()), Paper.LETTER);
+            PAGES.put(one.name(), printed.html());
+            PDFS.put(one.name(), printed.pdf());
+        }
+    }
+
+    @AfterAll
+    static void closes() {
+        archive.close();
+    }
+
+    @Test
+    void nobody_takes_more_than_two_pages_of_letter_paper() throws IOException {
+        assertThat(PDFS).hasSize(18);
+        for (Map.Entry<String, byte[]> one : PDFS.entrySet()) {
+            try (PDDocument pdf = Loader.loadPDF(one.getValue())) {
+                assertThat(pdf.getNumberOfPages()).as(one.getKey()).isBetween(1, 2);
+                assertThat(pdf.getPage(0).getMediaBox().getHeight())
+                        .as(one.getKey())
+                        .isEqualTo(792);
+            }
+        }
+    }
+
+    @Test
+    void the_paper_says_word_for_word_what_the_page_says_and_in_its_order() throws IOException {
+        for (Map.Entry<String, byte[]> one : PDFS.entrySet()) {
+            assertThat(onPaper(one.getValue(), one.getKey()))
+                    .as(one.getKey())
+                    .isEqualTo(onScreen(PAGES.get(one.getKey())));
+        }
+    }
+
+    @Test
+    void no_letter_stands_outside_the_margins() throws IOException {
+        for (Map.Entry<String, byte[]> one : PDFS.entrySet()) {
+            try (PDDocument pdf = Loader.loadPDF(one.getValue())) {
+                Margins margins = new Margins();
+                margins.getText(pdf);
+                assertThat(margins.outside).as(one.getKey()).isEmpty();
+            }
+        }
+    }
+
+    @Test
+    void every_font_is_in_the_file_and_every_page_is_tagged_in_a_language_under_a_title() throws IOException {
+        try (PDDocument pdf = Loader.loadPDF(PDFS.get("Tavish Mordell"))) {
+            for (PDPage page : pdf.getPages()) {
+                for (COSName name : page.getResources().getFontNames()) {
+                    PDFont font = page.getResources().getFont(name);
+                    assertThat(font.isEmbedded()).as(font.getName()).isTrue();
+                }
+            }
+            assertThat(pdf.getDocumentCatalog().getMarkInfo().isMarked()).isTrue();
+            assertThat(pdf.getDocumentCatalog().getLanguage()).isEqualTo("en");
+            assertThat(pdf.getDocumentCatalog().getViewerPreferences().displayDocTitle())
+                    .isTrue();
+            assertThat(pdf.getDocumentInformation().getTitle()).isEqualTo("Tavish Mordell: what the film shows");
+            assertThat(new String(
+                            pdf.getDocumentCatalog().getMetadata().toByteArray(),
+                            StandardCharsets.UTF_8))
+                    .contains("pdfuaid")
+                    .contains("Tavish Mordell: what the film shows");
+        }
+    }
+
+    @Test
+    void a_screen_reader_is_told_the_headings_and_what_every_drawing_shows() throws IOException {
+        try (PDDocument pdf = Loader.loadPDF(PDFS.get("Tavish Mordell"))) {
+            List<PDStructureElement> all = new ArrayList<>();
+            collect(pdf.getDocumentCatalog().getStructureTreeRoot(), all);
+            assertThat(all).extracting(PDStructureElement::getStructureType).contains("H1", "H2", "H3", "P", "Figure");
+            assertThat(all)
+                    .filteredOn(one -> one.getStructureType().equals("Figure"))
+                    .isNotEmpty()
+                    .allSatisfy(one ->
+                            assertThat(one.getAlternateDescription()).isNotBlank().endsWith("."));
+        }
+    }
+
+    @Test
+    void it_prints_in_grey() throws IOException {
+        try (PDDocument pdf = Loader.loadPDF(PDFS.get("Tavish Mordell"))) {
+            BufferedImage picture = new PDFRenderer(pdf).renderImageWithDPI(0, 50);
+            long colored = IntStream.range(0, picture.getWidth() * picture.getHeight())
+                    .map(i -> picture.getRGB(i % picture.getWidth(), i / picture.getWidth()))
+                    .filter(rgb -> Math.abs((rgb >> 16 & 255) - (rgb & 255)) > 2
+                            || Math.abs((rgb >> 8 & 255) - (rgb & 255)) > 2)
+                    .count();
+            long inked = IntStream.range(0, picture.getWidth() * picture.getHeight())
+                    .filter(i -> (picture.getRGB(i % picture.getWidth(), i / picture.getWidth()) & 255) < 128)
+                    .count();
+            assertThat(colored).isZero();
+            assertThat(inked).isGreaterThan(1_000);
+        }
+    }
+
+    @Test
+    void the_page_is_valid_html() throws Exception {
+        List<Path> files = new ArrayList<>();
+        for (String name : List.of("Tavish Mordell", "Jem Sorrelby")) {
+            Path file = folder.resolve(name.replace(' ', '-') + ".html");
+            Files.writeString(file, STYLE.matcher(PAGES.get(name)).replaceAll(""));
+            files.add(file);
+        }
+        assertThat(new HtmlChecker().complaints(files)).isEmpty();
+    }
+
+    @Test
+    void a_long_summary_on_a4_pushes_the_lightest_findings_off_and_says_so() throws IOException {
+        Material material = material("tavish-mordell");
+        String summary = "He is a power rusher who plays one move & wins <early>. ".repeat(27);
+        Written written = new Written(
+                summary.substring(0, Written.LONGEST), "M. Ordway", Optional.of(LocalDate.of(2026, 1, 2)), Part.all());
+        Material longer = new Material(
+                material.assessment(), material.spoken(), material.profile(), material.readers(), written);
+
+        ProspectReports.Printed printed = reports.print(longer, Paper.A4);
+
+        try (PDDocument paper = Loader.loadPDF(printed.pdf())) {
+            assertThat(paper.getNumberOfPages()).isEqualTo(2);
+            assertThat(Math.round(paper.getPage(0).getMediaBox().getHeight())).isEqualTo(842);
+        }
+        assertThat(onPaper(printed.pdf(), "Tavish Mordell"))
+                .contains("one move & wins <early>.".replace(" ", ""))
+                .contains("WrittenbyM.Ordway,2026-01-02.")
+                .isEqualTo(onScreen(printed.html()));
+    }
+
+    @Test
+    void what_was_left_out_is_not_there_what_was_moved_is_first_and_the_cautions_stand() throws IOException {
+        Material material = material("tavish-mordell");
+        Written written = new Written("", "", Optional.empty(), List.of(Part.GAPS, Part.STRENGTHS));
+        Material shorter = new Material(
+                material.assessment(), material.spoken(), material.profile(), material.readers(), written);
+
+        String page = reports.html(shorter, Paper.LETTER);
+
+        assertThat(Jsoup.parse(page).select("h2").eachText())
+                .containsExactly("What he lacks", "What he does well", "Limits of the tape");
+        assertThat(Jsoup.parse(page).select("footer").text())
+                .contains("certified coaches, licensed medical staff and the local rules decide")
+                .contains("Not seen is not absent");
+    }
+
+    private static Material material(String id) {
+        return ReportMaterial.of(archive, id).orElseThrow();
+    }
+
+    private static String onScreen(String page) {
+        Element body = Jsoup.parse(page).body();
+        body.select("svg").remove();
+        return bare(body.wholeText());
+    }
+
+    private static String onPaper(byte[] pdf, String name) throws IOException {
+        try (PDDocument paper = Loader.loadPDF(pdf)) {
+            StringBuilder text = new StringBuilder();
+            for (int page = 1; page <= paper.getNumberOfPages(); page++) {
+                PDFTextStripper stripper = new PDFTextStripper();
+                stripper.setStartPage(page);
+                stripper.setEndPage(page);
+                String all = stripper.getText(paper);
+                text.append(all.replaceAll(String.format(FOOT, name), ""));
+            }
+            return name.replace(" ", "") + bare(text.toString());
+        }
+    }
+
+    private static String bare(String text) {
+        return text.replaceAll("\\s+", "");
+    }
+
+    private static void collect(PDStructureNode node, List<PDStructureElement> all) {
+        for (Object kid : node.getKids()) {
+            if (kid instanceof PDStructureElement element) {
+                all.add(element);
+                collect(element, all);
+            }
+        }
+    }
+
+    /** Notes what stands nearer to the edge of the paper than the page's margin lets it. */
+    private static final class Margins extends PDFTextStripper {
+        private final List<String> outside = new ArrayList<>();
+
+        @Override
+        protected void processTextPosition(TextPosition text) {
+            float right = text.getPageWidth() - 39;
+            if (text.getXDirAdj() < 39 || text.getXDirAdj() + text.getWidthDirAdj() > right) {
+                outside.add(text.getUnicode() + " at " + text.getXDirAdj());
+            }
+        }
+    }
+}

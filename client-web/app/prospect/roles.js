@@ -49,4 +49,3 @@ function line(need, { who, filter }) {
     need.opportunities ? folded('The reps', () => { open(); return reps; }, { class: 'small' }) : null,
   ];
 }
-

@@ -22,23 +22,17 @@ final class Counted {
         Ratings<T> common = ratings.common();
         OptionalDouble alpha = enough(common) ? Alpha.of(common, distance) : OptionalDouble.empty();
         return agreed(
-                common,
-                alpha,
-                alpha.isPresent() ? Alpha.interval(common, distance) : Optional.empty(),
-                withKappa);
+                common, alpha, alpha.isPresent() ? Alpha.interval(common, distance) : Optional.empty(), withKappa);
     }
 
     /** Labels with an order: values are named from one end to the other. */
     static Agreed byGrade(Ratings<String> ratings, List<String> order) {
         Ratings<Integer> places = new Ratings<>(ratings.common().units().stream()
-                .map(unit -> unit.stream().map(label -> label.map(order::indexOf)).toList())
+                .map(unit ->
+                        unit.stream().map(label -> label.map(order::indexOf)).toList())
                 .toList());
         OptionalDouble alpha = enough(places) ? Alpha.ordinal(places) : OptionalDouble.empty();
-        return agreed(
-                places,
-                alpha,
-                alpha.isPresent() ? Alpha.ordinalInterval(places) : Optional.empty(),
-                true);
+        return agreed(places, alpha, alpha.isPresent() ? Alpha.ordinalInterval(places) : Optional.empty(), true);
     }
 
     private static <T> Agreed agreed(
@@ -48,9 +42,7 @@ final class Counted {
         boolean lopsided = enough(common) && common.largestShare() > LOPSIDED;
         Optional<Coefficient> ac1 = lopsided ? coefficient(Ac1.of(common), Ac1.interval(common)) : Optional.empty();
         OptionalDouble kappa = withKappa && enough(common)
-                ? Kappa.of(common)
-                        .map(one -> OptionalDouble.of(one.value()))
-                        .orElseGet(OptionalDouble::empty)
+                ? Kappa.of(common).map(one -> OptionalDouble.of(one.value())).orElseGet(OptionalDouble::empty)
                 : OptionalDouble.empty();
         return new Agreed(reps, common.unanimous(), headline, ac1, kappa, trust(common, headline, ac1));
     }
@@ -63,9 +55,7 @@ final class Counted {
     }
 
     private static Optional<Coefficient> coefficient(OptionalDouble value, Optional<Interval> likely) {
-        return value.isPresent()
-                ? Optional.of(new Coefficient(value.getAsDouble(), likely))
-                : Optional.empty();
+        return value.isPresent() ? Optional.of(new Coefficient(value.getAsDouble(), likely)) : Optional.empty();
     }
 
     private static boolean enough(Ratings<?> common) {

@@ -15,7 +15,6 @@ import rushlight.agreement.JudgedColumns.Said;
 import rushlight.evidence.raters.Distance;
 import rushlight.evidence.raters.Ratings;
 import rushlight.evidence.raters.SetDistance;
-import rushlight.film.Identity;
 import rushlight.film.Log;
 import rushlight.knowledge.Column;
 import rushlight.knowledge.Ontology;
@@ -49,8 +48,9 @@ public final class Crossing {
             second.stream().filter(log -> sameGame(mine, log)).findFirst().ifPresent(theirs -> {
                 MatchedGame game = Matching.of(mine, theirs, in(mine, accepted));
                 games.add(game);
-                game.pairs().forEach(pair -> reps.add(new Both(
-                        pair, columns.said(mine, pair.first()), columns.said(theirs, pair.second()))));
+                game.pairs()
+                        .forEach(pair -> reps.add(
+                                new Both(pair, columns.said(mine, pair.first()), columns.said(theirs, pair.second()))));
             });
         }
         if (games.isEmpty()) {
@@ -98,17 +98,17 @@ public final class Crossing {
             List<Set<String>> said = rep.in(column);
             if (said.size() == 2 && !said.get(0).equals(said.get(1))) {
                 cells.add(new Difference.Cell(
-                        column.name(),
-                        rep.first().written(column),
-                        rep.second().written(column)));
+                        column.name(), rep.first().written(column), rep.second().written(column)));
             }
         }
         return new Difference(rep.pair(), cells);
     }
 
     private FacetAgreement facet(Column column, List<Both> reps) {
-        List<List<Set<String>>> said =
-                reps.stream().map(rep -> rep.in(column)).filter(two -> two.size() == 2).toList();
+        List<List<Set<String>>> said = reps.stream()
+                .map(rep -> rep.in(column))
+                .filter(two -> two.size() == 2)
+                .toList();
         if (!JudgedColumns.isSet(column)) {
             Ratings<String> ratings = ratings(said, set -> set.iterator().next());
             Agreed agreed = columns.isGraded(column)

@@ -49,8 +49,8 @@ final class JudgedColumns {
         Map<String, String> judged = new TreeMap<>();
         facts.ofClass("Column")
                 .forEach(node -> facts.text(node, "judged")
-                        .ifPresent(how -> judged.put(
-                                facts.text(node, "columnName").orElseThrow(), how)));
+                        .ifPresent(
+                                how -> judged.put(facts.text(node, "columnName").orElseThrow(), how)));
         List<Column> columns = film.all().stream()
                 .filter(column -> judged.containsKey(column.name()))
                 .sorted(Comparator.comparingInt(Column::position))

@@ -38,7 +38,11 @@ public final class Projections {
     public List<Kept> of(String prospect) {
         List<Kept> newest = new ArrayList<>();
         for (Kept one : all(prospect)) {
-            if (newest.isEmpty() || !newest.get(newest.size() - 1).projection().by().equals(one.projection().by())) {
+            if (newest.isEmpty()
+                    || !newest.get(newest.size() - 1)
+                            .projection()
+                            .by()
+                            .equals(one.projection().by())) {
                 newest.add(one);
             }
         }

@@ -83,7 +83,8 @@ final class AgreeCommand implements Callable<Integer> {
             return compare(book, read);
         }
         if (!Files.isDirectory(data.folder())) {
-            err().println("There is no film in " + data.folder() + " yet. Import a film log first: rushlight import FILE");
+            err().println("There is no film in " + data.folder()
+                    + " yet. Import a film log first: rushlight import FILE");
             return 1;
         }
         try (Archive archive = data.open()) {
@@ -123,7 +124,8 @@ final class AgreeCommand implements Callable<Integer> {
                 + near(name, known.stream().map(Prospect::name).toList()) + "."));
         return strangers.isEmpty()
                 ? Optional.of(logs.stream()
-                        .filter(log -> names.isEmpty() || names.stream().anyMatch(name -> isNamed(log.prospect(), name)))
+                        .filter(log ->
+                                names.isEmpty() || names.stream().anyMatch(name -> isNamed(log.prospect(), name)))
                         .toList())
                 : Optional.empty();
     }
@@ -140,11 +142,10 @@ final class AgreeCommand implements Callable<Integer> {
                 .distinct()
                 .toList();
         if (!between.isEmpty()) {
-            List<String> strangers = between.stream()
-                    .filter(name -> by(name, logs).isEmpty())
-                    .toList();
-            strangers.forEach(name ->
-                    err().println("No log here is by \"" + name + "\". Nearest: " + near(name, who) + "."));
+            List<String> strangers =
+                    between.stream().filter(name -> by(name, logs).isEmpty()).toList();
+            strangers.forEach(
+                    name -> err().println("No log here is by \"" + name + "\". Nearest: " + near(name, who) + "."));
             if (Identity.slug(between.get(0)).equals(Identity.slug(between.get(1)))) {
                 err().println("Name two different evaluators.");
                 return Optional.empty();
@@ -156,13 +157,13 @@ final class AgreeCommand implements Callable<Integer> {
             return Optional.of(pairs.get(0));
         }
         err().println(
-                pairs.isEmpty()
-                        ? "No game has been read by two evaluators. Import a second one's log of the same game first."
-                        : "More than two have read the same games. Say which two with --between: "
-                                + pairs.stream()
-                                        .map(pair -> "\"" + pair.get(0) + "\" \"" + pair.get(1) + "\"")
-                                        .collect(Collectors.joining(" or "))
-                                + ".");
+                        pairs.isEmpty()
+                                ? "No game has been read by two evaluators. Import a second one's log of the same game first."
+                                : "More than two have read the same games. Say which two with --between: "
+                                        + pairs.stream()
+                                                .map(pair -> "\"" + pair.get(0) + "\" \"" + pair.get(1) + "\"")
+                                                .collect(Collectors.joining(" or "))
+                                        + ".");
         return Optional.empty();
     }
 

@@ -39,19 +39,29 @@ final class AgreeText {
         page.wrapped("", "", common(check));
         check.games().forEach(game -> alone(page, check, game));
         if (check.pairs().size() < Trust.ENOUGH) {
-            page.wrapped("", "", "Under " + Trust.ENOUGH
-                    + " reps in common no coefficient is worth printing: the counts alone.");
+            page.wrapped(
+                    "",
+                    "",
+                    "Under " + Trust.ENOUGH + " reps in common no coefficient is worth printing: the counts alone.");
         }
         page.blank();
-        page.wrapped("", "", "How far they agree. Alpha is 1 where they always agree and 0 where chance would do as well; in"
-                + " brackets its likely range of 90 %.");
+        page.wrapped(
+                "",
+                "",
+                "How far they agree. Alpha is 1 where they always agree and 0 where chance would do as well; in"
+                        + " brackets its likely range of 90 %.");
         List<FacetAgreement> always = check.facets().stream()
                 .filter(facet -> !all && facet.agreed().same() == facet.agreed().common())
                 .toList();
         check.facets().stream().filter(facet -> !always.contains(facet)).forEach(facet -> facet(page, facet));
         if (!always.isEmpty()) {
-            page.wrapped("  ", "      ", "Always the same: "
-                    + always.stream().map(facet -> words(facet.column())).collect(Collectors.joining(", ")) + ".");
+            page.wrapped(
+                    "  ",
+                    "      ",
+                    "Always the same: "
+                            + always.stream()
+                                    .map(facet -> words(facet.column()))
+                                    .collect(Collectors.joining(", ")) + ".");
         }
         tags(page, check);
         differences(page, check);
@@ -59,8 +69,10 @@ final class AgreeText {
     }
 
     private static String common(CrossCheck check) {
-        List<String> whose =
-                check.games().stream().map(game -> game.prospect().name()).distinct().toList();
+        List<String> whose = check.games().stream()
+                .map(game -> game.prospect().name())
+                .distinct()
+                .toList();
         String men = whose.size() == 1 ? whose.get(0) : Numbers.of(whose.size(), "prospect");
         return Numbers.of(check.pairs().size(), "rep") + " of " + men + " in "
                 + Numbers.of(check.games().size(), "game") + " were read by both; "
@@ -71,16 +83,25 @@ final class AgreeText {
         left(page, check.first(), game, game.firstAlone());
         left(page, check.second(), game, game.secondAlone());
         for (Proposal one : game.proposals()) {
-            page.wrapped("  ", "      ", "Perhaps one rep in " + game.game().name() + ": " + one.first().rep() + " of "
-                    + check.first() + " and " + one.second().rep() + " of " + check.second() + ", "
-                    + one.why().words() + ". Give both the same name to compare them.");
+            page.wrapped(
+                    "  ",
+                    "      ",
+                    "Perhaps one rep in " + game.game().name() + ": "
+                            + one.first().rep() + " of "
+                            + check.first() + " and " + one.second().rep() + " of " + check.second() + ", "
+                            + one.why().words() + ". Give both the same name to compare them.");
         }
     }
 
     private static void left(Page page, String who, MatchedGame game, List<Reading> readings) {
         if (!readings.isEmpty()) {
-            page.wrapped("  ", "      ", who + " alone, " + game.game().name() + ": "
-                    + readings.stream().map(reading -> reading.rep().rep()).collect(Collectors.joining(", ")) + ".");
+            page.wrapped(
+                    "  ",
+                    "      ",
+                    who + " alone, " + game.game().name() + ": "
+                            + readings.stream()
+                                    .map(reading -> reading.rep().rep())
+                                    .collect(Collectors.joining(", ")) + ".");
         }
     }
 
@@ -117,12 +138,16 @@ final class AgreeText {
             }
             page.blank();
             page.line("Tags in " + words(facet.column()) + (all ? "" : " they differ about most"));
-            apart.stream().limit(all ? apart.size() : FEW).forEach(tag -> page.wrapped(
-                    String.format("  %-30s ", shown(tag.tag())),
-                    " ".repeat(33),
-                    "both " + tag.both() + ", " + check.first() + " alone " + tag.firstOnly() + ", " + check.second()
-                            + " alone " + tag.secondOnly() + ", of " + tag.agreed().common()
-                            + tagWords(tag.agreed())));
+            apart.stream()
+                    .limit(all ? apart.size() : FEW)
+                    .forEach(tag -> page.wrapped(
+                            String.format("  %-30s ", shown(tag.tag())),
+                            " ".repeat(33),
+                            "both " + tag.both() + ", " + check.first() + " alone " + tag.firstOnly() + ", "
+                                    + check.second()
+                                    + " alone " + tag.secondOnly() + ", of "
+                                    + tag.agreed().common()
+                                    + tagWords(tag.agreed())));
             more(page, apart.size());
         }
     }
@@ -165,7 +190,8 @@ final class AgreeText {
 
     private static String when(Reading reading) {
         Optional<String> quarter = reading.one("quarter");
-        return quarter.map(q -> ", Q" + q + reading.one("clock").map(clock -> " " + clock).orElse(""))
+        return quarter.map(q -> ", Q" + q
+                        + reading.one("clock").map(clock -> " " + clock).orElse(""))
                 .orElse("");
     }
 
@@ -176,7 +202,9 @@ final class AgreeText {
     }
 
     private String shown(String tag) {
-        return tag.startsWith("[") ? "[" + taxonomy.label(tag.substring(1, tag.length() - 1)) + "]" : taxonomy.label(tag);
+        return tag.startsWith("[")
+                ? "[" + taxonomy.label(tag.substring(1, tag.length() - 1)) + "]"
+                : taxonomy.label(tag);
     }
 
     private static String blank(String cell) {

@@ -12,7 +12,8 @@ final class ProjectionText {
         for (ProjectionAnswer one : projections) {
             page.blank()
                     .line("Projection by " + one.evaluator() + ", "
-                            + one.when().substring(0, one.when().indexOf('T')) + " (his judgement, no part of the counts)");
+                            + one.when().substring(0, one.when().indexOf('T'))
+                            + " (his judgement, no part of the counts)");
             line(page, "Sees him as", one.role().isEmpty() ? "" : taxonomy.shown(one.role()));
             line(page, "Readiness", one.readiness());
             line(page, "Ceiling", one.ceiling());

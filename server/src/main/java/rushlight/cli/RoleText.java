@@ -23,7 +23,8 @@ final class RoleText {
         page.blank().line("Which job the film shows");
         for (RoleFit fit : roles) {
             String head = word(fit.fit());
-            page.line("  " + head + " ".repeat(Math.max(1, 20 - head.length())) + capital(fit.role().shown()));
+            page.line("  " + head + " ".repeat(Math.max(1, 20 - head.length()))
+                    + capital(fit.role().shown()));
             page.wrapped("      ", "      ", fit.summary());
             if (depth == Depth.FULL) {
                 needs(page, "Required", fit.required());

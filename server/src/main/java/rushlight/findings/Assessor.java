@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import rushlight.evidence.Rate;
 import rushlight.evidence.Remembered;
 import rushlight.evidence.Verdict;
 import rushlight.film.Prospect;

@@ -22,8 +22,8 @@ final class RoleFits {
     List<RoleFit> of(List<Judged> findings, Function<Finding, Judged> judging) {
         Map<String, Judged> judged = new TreeMap<>();
         findings.forEach(one -> judged.put(one.finding().slug(), one));
-        Function<Role.Asked, RoleFit.Need> need = asked -> RoleFit.Need.of(
-                asked, judged.computeIfAbsent(asked.slug(), slug -> judging.apply(book.asked(slug))));
+        Function<Role.Asked, RoleFit.Need> need = asked ->
+                RoleFit.Need.of(asked, judged.computeIfAbsent(asked.slug(), slug -> judging.apply(book.asked(slug))));
         return book.roles().stream()
                 .map(role -> RoleFit.of(
                         role,

@@ -32,11 +32,7 @@ final class Attributes {
     private final Optional<Boolean> answer;
 
     /** The cues that begin in one clause. */
-    Attributes(
-            List<Token> tokens,
-            List<Cues.Found> asserting,
-            List<Cues.Found> naming,
-            List<Cues.Found> showing) {
+    Attributes(List<Token> tokens, List<Cues.Found> asserting, List<Cues.Found> naming, List<Cues.Found> showing) {
         this(tokens, asserting, naming, new Nearby(tokens, showing), List.of(), Optional.empty());
     }
 
@@ -170,9 +166,7 @@ final class Attributes {
 
     /** A command stands at the beginning of its sentence; without marks nobody can tell. */
     private boolean isOrder(int first, Clause clause) {
-        return first == clause.first()
-                && !clause.spoken()
-                && (clause.begins() || Edges.ends(tokens.get(first - 1)));
+        return first == clause.first() && !clause.spoken() && (clause.begins() || Edges.ends(tokens.get(first - 1)));
     }
 
     /** Without marks, what is denied or doubted is the next term only, unless an "or" goes on with it. */

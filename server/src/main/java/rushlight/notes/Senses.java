@@ -45,9 +45,7 @@ record Senses(List<Terms.Place> meant, List<Terms.Place> otherwise) {
             return match.values();
         }
         Surroundings around = around(terms, tokens, clause, attributes, match.first(), match.end());
-        return match.values().stream()
-                .filter(term -> term.sense().fits(around))
-                .toList();
+        return match.values().stream().filter(term -> term.sense().fits(around)).toList();
     }
 
     private static Surroundings around(

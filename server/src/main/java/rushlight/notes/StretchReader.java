@@ -122,8 +122,7 @@ final class StretchReader {
                 .findFirst();
     }
 
-    private List<Hit> hits(
-            List<Token> tokens, Clause clause, List<Terms.Place> places, List<Cues.Found> shown) {
+    private List<Hit> hits(List<Token> tokens, Clause clause, List<Terms.Place> places, List<Cues.Found> shown) {
         List<Hit> found = new ArrayList<>();
         Set<Integer> taken = new HashSet<>();
         for (Terms.Place place : places) {

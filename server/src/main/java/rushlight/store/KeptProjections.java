@@ -22,8 +22,8 @@ public final class KeptProjections {
     private static final Node VERSION = Rl.term("version");
     private static final Node TAKEN_BACK = Rl.term("takenBack");
     private static final Node ALL = Addresses.node("projections");
-    private static final List<String> TEXTS = List.of(
-            "evaluator", "forRole", "readiness", "ceiling", "floor", "risk", "words", "ownScale", "tier");
+    private static final List<String> TEXTS =
+            List.of("evaluator", "forRole", "readiness", "ceiling", "floor", "risk", "words", "ownScale", "tier");
 
     private final Graph graph;
 
@@ -53,7 +53,11 @@ public final class KeptProjections {
 
     /** Every version of one prospect, by evaluator, the newest first. */
     public List<Kept> of(String prospect) {
-        return graph.find(Node.ANY, Terms.PROSPECT, Addresses.prospect(prospect)).mapWith(Triple::getSubject).toList().stream()
+        return graph
+                .find(Node.ANY, Terms.PROSPECT, Addresses.prospect(prospect))
+                .mapWith(Triple::getSubject)
+                .toList()
+                .stream()
                 .filter(node -> graph.contains(node, RDF.type.asNode(), PROJECTION))
                 .map(node -> kept(prospect, node))
                 .sorted(Comparator.comparing((Kept one) -> one.projection().by())
@@ -102,9 +106,8 @@ public final class KeptProjections {
     }
 
     private Kept kept(String prospect, Node node) {
-        List<String> said = TEXTS.stream()
-                .map(name -> text(node, Rl.term(name)).orElse(""))
-                .toList();
+        List<String> said =
+                TEXTS.stream().map(name -> text(node, Rl.term(name)).orElse("")).toList();
         return new Kept(
                 new Projection(
                         prospect,

@@ -80,8 +80,7 @@ public record AgreeAnswer(
             String trust) {}
 
     /** A rep they read differently, under the name either has for it. */
-    public record Differing(
-            String prospect, String game, String rep, String secondRep, List<Difference.Cell> cells) {}
+    public record Differing(String prospect, String game, String rep, String secondRep, List<Difference.Cell> cells) {}
 
     /** The answer for one cross-check. */
     public static AgreeAnswer of(CrossCheck check) {
@@ -104,9 +103,7 @@ public record AgreeAnswer(
                 names(game.secondAlone()),
                 game.proposals().stream()
                         .map(one -> new Proposed(
-                                one.first().rep(),
-                                one.second().rep(),
-                                one.why().slug()))
+                                one.first().rep(), one.second().rep(), one.why().slug()))
                         .toList());
     }
 
@@ -121,7 +118,9 @@ public record AgreeAnswer(
                 agreed.common(),
                 agreed.same(),
                 agreed.alpha().map(AgreeAnswer::beyond),
-                facet.tags().isEmpty() ? Optional.empty() : facet.strict().alpha().map(AgreeAnswer::beyond),
+                facet.tags().isEmpty()
+                        ? Optional.empty()
+                        : facet.strict().alpha().map(AgreeAnswer::beyond),
                 agreed.ac1().map(AgreeAnswer::beyond),
                 agreed.kappa(),
                 agreed.trust().slug(),
@@ -152,7 +151,9 @@ public record AgreeAnswer(
 
     private static Beyond beyond(Coefficient one) {
         return new Beyond(
-                one.value(), end(one.likely().map(Interval::low)), end(one.likely().map(Interval::high)));
+                one.value(),
+                end(one.likely().map(Interval::low)),
+                end(one.likely().map(Interval::high)));
     }
 
     private static OptionalDouble end(Optional<Double> value) {

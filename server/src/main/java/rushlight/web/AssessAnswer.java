@@ -182,8 +182,8 @@ public record AssessAnswer(
                         .toList(),
                 reps(judged, withReps),
                 spoken.to(finding.slug()).stream()
-                        .map(one ->
-                                SaidAnswer.of(one.opinion(), Optional.of(one.agreement().slug()), one.sentence()))
+                        .map(one -> SaidAnswer.of(
+                                one.opinion(), Optional.of(one.agreement().slug()), one.sentence()))
                         .toList(),
                 finding.advice().trainFirst(),
                 finding.advice().because(),

@@ -30,9 +30,9 @@ class CrossingTest {
                         "r1,Jory Penwick,Opener,Reed,pass-rush,1,14:12,lost\nr2,Jory Penwick,Opener,Reed,pass-rush,3,2:10,won")
                 .games()
                 .get(0);
-        assertThat(game.pairs()).singleElement().satisfies(pair -> assertThat(
-                        pair.second().rep().rep())
-                .isEqualTo("r1"));
+        assertThat(game.pairs())
+                .singleElement()
+                .satisfies(pair -> assertThat(pair.second().rep().rep()).isEqualTo("r1"));
         assertThat(game.firstAlone()).hasSize(1);
         assertThat(game.secondAlone()).hasSize(1);
         assertThat(game.proposals()).isEmpty();
@@ -40,12 +40,16 @@ class CrossingTest {
 
     @Test
     void reps_of_other_names_are_proposed_by_snap_then_film_then_clock_and_count_only_when_accepted() {
-        String mine = "a,Jory Penwick,Opener,Moss,pass-rush,7,x.webm,0:10,0:20,1,14:12\n"
-                + "b,Jory Penwick,Opener,Moss,pass-rush,,x.webm,1:00,1:10,,\n"
-                + "c,Jory Penwick,Opener,Moss,pass-rush,,,,,4,0:30";
-        String theirs = "k,Jory Penwick,Opener,Reed,pass-rush,7,,,,,\n"
-                + "l,Jory Penwick,Opener,Reed,pass-rush,,x.webm,1:02,1:14,,\n"
-                + "m,Jory Penwick,Opener,Reed,pass-rush,,,,,4,0:30";
+        String mine = """
+            a,Jory Penwick,Opener,Moss,pass-rush,7,x.webm,0:10,0:20,1,14:12
+            b,Jory Penwick,Opener,Moss,pass-rush,,x.webm,1:00,1:10,,
+            c,Jory Penwick,Opener,Moss,pass-rush,,,,,4,0:30
+            """;
+        String theirs = """
+            k,Jory Penwick,Opener,Reed,pass-rush,7,,,,,
+            l,Jory Penwick,Opener,Reed,pass-rush,,x.webm,1:02,1:14,,
+            m,Jory Penwick,Opener,Reed,pass-rush,,,,,4,0:30
+            """;
         String columns = "snap,video,start,end,quarter,clock";
         MatchedGame game = cross(columns, mine, theirs).games().get(0);
         assertThat(game.pairs()).isEmpty();
@@ -76,13 +80,17 @@ class CrossingTest {
         assertThat(of(check, "get_off").agreed().same()).isEqualTo(1);
         FacetAgreement faults = of(check, "faults");
         assertThat(faults.agreed().common()).isEqualTo(2);
-        assertThat(faults.agreed().same()).as("the pads of the second rep were not seen by both").isEqualTo(1);
+        assertThat(faults.agreed().same())
+                .as("the pads of the second rep were not seen by both")
+                .isEqualTo(1);
         assertThat(faults.tags()).singleElement().satisfies(tag -> {
             assertThat(tag.firstOnly()).isEqualTo(1);
             assertThat(tag.agreed().common()).isEqualTo(1);
         });
-        assertThat(check.differences()).singleElement().satisfies(one -> assertThat(one.cells())
-                .containsExactly(new Difference.Cell("faults", "high-pads", "")));
+        assertThat(check.differences())
+                .singleElement()
+                .satisfies(
+                        one -> assertThat(one.cells()).containsExactly(new Difference.Cell("faults", "high-pads", "")));
     }
 
     @Test
@@ -113,9 +121,10 @@ class CrossingTest {
     @Test
     void calling_a_lost_rep_even_is_half_as_wrong_as_calling_it_won() {
         String truth = rows("Moss", 40, "won", "lost");
-        double nearly = value(cross("result", truth, rows("Reed", 40, "won", "lost")
-                .replaceFirst("lost", "even")));
-        double wholly = value(cross("result", truth, rows("Reed", 40, "won", "lost").replaceFirst("lost", "won")));
+        double nearly =
+                value(cross("result", truth, rows("Reed", 40, "won", "lost").replaceFirst("lost", "even")));
+        double wholly =
+                value(cross("result", truth, rows("Reed", 40, "won", "lost").replaceFirst("lost", "won")));
         assertThat(nearly).isGreaterThan(wholly);
         assertThat(of(cross("result", truth, rows("Reed", 40, "won", "lost")), "result")
                         .agreed()
@@ -176,8 +185,8 @@ class CrossingTest {
 
     private static List<Log> logs(String columns, String rows) {
         byte[] csv = (HEADER + columns + "\n" + rows).getBytes(StandardCharsets.UTF_8);
-        ReadResult result = FilmLogReader.of(TAXONOMY)
-                .read("log.csv", new ByteArrayInputStream(csv), FilmLogReader.Options.none());
+        ReadResult result =
+                FilmLogReader.of(TAXONOMY).read("log.csv", new ByteArrayInputStream(csv), FilmLogReader.Options.none());
         assertThat(result).isInstanceOf(ReadResult.Accepted.class);
         return ((ReadResult.Accepted) result).logs();
     }

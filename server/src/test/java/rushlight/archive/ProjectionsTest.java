@@ -35,7 +35,9 @@ class ProjectionsTest {
         }
         try (Archive archive = Archive.open(folder)) {
             Projections kept = Projections.of(archive);
-            assertThat(kept.of("he")).extracting(Kept::projection).containsExactly(said("Kim Orr", "second"), said("Lena Fisk", "fifth"));
+            assertThat(kept.of("he"))
+                    .extracting(Kept::projection)
+                    .containsExactly(said("Kim Orr", "second"), said("Lena Fisk", "fifth"));
             assertThat(tiers(kept.history("he", "kim-orr"))).containsExactly("second", "third");
             assertThat(kept.history("he", "nobody")).isEmpty();
         }
@@ -69,7 +71,9 @@ class ProjectionsTest {
 
             kept.keep(said("Kim Orr", "third"), 2);
             assertThat(tiers(kept.of("he"))).containsExactly("third");
-            assertThat(kept.history("he", "kim-orr")).extracting(Kept::takenBack).containsExactly(false, true, false);
+            assertThat(kept.history("he", "kim-orr"))
+                    .extracting(Kept::takenBack)
+                    .containsExactly(false, true, false);
         }
     }
 

@@ -56,10 +56,11 @@ class AgreeCommandTest {
         assertThat(agree("--log", one.toString())).isEqualTo(1);
         assertThat(err.toString()).contains("No game has been read by two evaluators");
 
-        Path three = log(
-                "three.csv",
-                "r1,Jory Penwick,Opener,Moss,run,won\nr1,Jory Penwick,Opener,Reed,run,lost\n"
-                        + "r1,Jory Penwick,Opener,Dunn,run,lost\n");
+        Path three = log("three.csv", """
+            r1,Jory Penwick,Opener,Moss,run,won
+            r1,Jory Penwick,Opener,Reed,run,lost
+            r1,Jory Penwick,Opener,Dunn,run,lost
+            """);
         assertThat(agree("--log", three.toString())).isEqualTo(1);
         assertThat(err.toString()).contains("Say which two with --between", "\"Moss\" \"Reed\"");
         assertThat(agree("--log", three.toString(), "--between", "Moss", "Dunn"))

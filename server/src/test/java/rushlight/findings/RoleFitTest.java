@@ -52,9 +52,9 @@ class RoleFitTest {
     @Test
     void what_has_chances_enough_and_does_not_show_is_not_shown_on_this_tape() {
         RoleFit fit = fit(
-                book, "stand-up-outside-backer", one -> one.reps(8, DROP + "won")
-                        .reps(18, STANDING + "lost")
-                        .reps(2, STANDING + "won"));
+                book,
+                "stand-up-outside-backer",
+                one -> one.reps(8, DROP + "won").reps(18, STANDING + "lost").reps(2, STANDING + "won"));
 
         assertThat(need(fit, "coverage-task").shown()).isEqualTo(Shown.SHOWN);
         assertThat(need(fit, "stand-up-rush-task").judged().outcome().rate()).isEqualTo(new Rate(2, 20));
@@ -67,7 +67,9 @@ class RoleFitTest {
     @Test
     void a_rep_of_another_stance_is_no_chance_and_a_hidden_result_counts_for_nothing() {
         RoleFit fit = fit(
-                book, "stand-up-outside-backer", one -> one.reps(9, STANDING + "won hidden=result")
+                book,
+                "stand-up-outside-backer",
+                one -> one.reps(9, STANDING + "won hidden=result")
                         .reps(9, STANDING.replace("two-point", "three-point") + "won")
                         .reps(3, STANDING + "even"));
 

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.dkpro.statistics.agreement.IAnnotationStudy;
 import org.dkpro.statistics.agreement.coding.CodingAnnotationStudy;
 import org.dkpro.statistics.agreement.coding.KrippendorffAlphaAgreement;
 import org.dkpro.statistics.agreement.distance.IDistanceFunction;
@@ -23,7 +22,7 @@ public final class Alpha {
     /** Alpha by a distance of labels. */
     public static <T> OptionalDouble of(Ratings<T> ratings, Distance<T> distance) {
         Numbered numbered = Numbered.of(ratings.common(), distance);
-        return by(numbered.ratings(), numbered);
+        return by(numbered.ratings(), numbered.distance());
     }
 
     /** Alpha of labels that have an order, by their places in it from 0 (Krippendorff's ordinal metric). */
@@ -37,7 +36,7 @@ public final class Alpha {
      */
     public static <T> Optional<Interval> interval(Ratings<T> ratings, Distance<T> distance) {
         Numbered numbered = Numbered.of(ratings.common(), distance);
-        return spread(numbered.ratings(), numbered);
+        return spread(numbered.ratings(), numbered.distance());
     }
 
     /** The same for {@link #ordinal}. */
@@ -52,8 +51,7 @@ public final class Alpha {
         CodingAnnotationStudy study =
                 new CodingAnnotationStudy(common.units().get(0).size());
         for (List<Optional<Integer>> unit : common.units()) {
-            study.addItemAsArray(
-                    unit.stream().map(label -> label.orElse(null)).toArray());
+            study.addItemAsArray(unit.stream().map(label -> label.orElse(null)).toArray());
         }
         return OptionalDouble.of(new KrippendorffAlphaAgreement(study, distance).calculateAgreement());
     }
@@ -69,7 +67,7 @@ public final class Alpha {
     }
 
     /** Labels by number, with every distance measured once. */
-    private record Numbered(Ratings<Integer> ratings, double[][] distances) implements IDistanceFunction {
+    private record Numbered(Ratings<Integer> ratings, IDistanceFunction distance) {
         static <T> Numbered of(Ratings<T> ratings, Distance<T> distance) {
             List<T> labels = new ArrayList<>(ratings.labels());
             Map<T, Integer> numbers = new HashMap<>();
@@ -82,15 +80,11 @@ public final class Alpha {
             }
             return new Numbered(
                     new Ratings<>(ratings.units().stream()
-                            .map(unit ->
-                                    unit.stream().map(label -> label.map(numbers::get)).toList())
+                            .map(unit -> unit.stream()
+                                    .map(label -> label.map(numbers::get))
+                                    .toList())
                             .toList()),
-                    distances);
-        }
-
-        @Override
-        public double measureDistance(IAnnotationStudy study, Object one, Object other) {
-            return distances[(Integer) one][(Integer) other];
+                    (study, one, other) -> distances[(Integer) one][(Integer) other]);
         }
     }
 }

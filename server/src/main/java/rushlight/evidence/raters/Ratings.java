@@ -58,9 +58,16 @@ public record Ratings<T>(List<List<Optional<T>>> units) {
     /** The share of the most given label among all labels given, 0 to 1; 0 where nothing was rated. */
     public double largestShare() {
         Map<T, Integer> counts = new LinkedHashMap<>();
-        units.forEach(unit -> unit.stream().flatMap(Optional::stream).forEach(label -> counts.merge(label, 1, Integer::sum)));
+        units.forEach(
+                unit -> unit.stream().flatMap(Optional::stream).forEach(label -> counts.merge(label, 1, Integer::sum)));
         int all = counts.values().stream().mapToInt(Integer::intValue).sum();
-        return all == 0 ? 0 : (double) counts.values().stream().mapToInt(Integer::intValue).max().orElse(0) / all;
+        return all == 0
+                ? 0
+                : (double) counts.values().stream()
+                                .mapToInt(Integer::intValue)
+                                .max()
+                                .orElse(0)
+                        / all;
     }
 
     /** The same units by their places, a place as often as it is named. */

@@ -100,8 +100,9 @@ final class CrossCheckRoutes {
         return switch (word) {
             case "first" -> Reconciling.Choice.FIRST;
             case "second" -> Reconciling.Choice.SECOND;
-            default -> throw Problem.of(422, "A choice is \"first\" or \"second\", not \"" + word + "\".")
-                    .thrown();
+            default ->
+                throw Problem.of(422, "A choice is \"first\" or \"second\", not \"" + word + "\".")
+                        .thrown();
         };
     }
 }

@@ -103,7 +103,8 @@ final class FilmRoutes {
         ofTape(ctx, (footage, tape, narrowing) -> {
             Assessment assessed =
                     archive.book().assess(narrowing(narrowing, tape).of(tape));
-            return AssessAnswer.of(assessed, Beside.of(assessed, opinions, projections), Request.flag(ctx, "reps", true));
+            return AssessAnswer.of(
+                    assessed, Beside.of(assessed, opinions, projections), Request.flag(ctx, "reps", true));
         });
     }
 

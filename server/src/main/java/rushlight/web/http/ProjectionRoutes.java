@@ -72,7 +72,9 @@ final class ProjectionRoutes {
 
     private void keep(Context ctx) {
         Projection projection = projection(ctx, Body.json(ctx, In.class));
-        int version = version(ctx, !projections.history(projection.prospect(), projection.by()).isEmpty());
+        int version = version(
+                ctx,
+                !projections.history(projection.prospect(), projection.by()).isEmpty());
         answer(ctx, projections.keep(projection, version), version == 0 ? 201 : 200);
     }
 
@@ -104,7 +106,9 @@ final class ProjectionRoutes {
         String match = ctx.header("If-Match");
         if (match == null) {
             if (there) {
-                throw Problem.of(428, "Say with If-Match which version you change: the ETag you got with the projection.")
+                throw Problem.of(
+                                428,
+                                "Say with If-Match which version you change: the ETag you got with the projection.")
                         .thrown();
             }
             return 0;

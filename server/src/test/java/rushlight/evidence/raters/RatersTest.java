@@ -30,8 +30,8 @@ class RatersTest {
                     + "00501 30012 51000 02040 10203 00006 01050 02013 20040 10041 05010 40002 02040 10500 00006";
 
     /** Four coders, twelve units, gaps: Krippendorff 2011, "Computing Krippendorff's alpha-reliability", part C. */
-    private static final Ratings<Integer> FOUR_CODERS =
-            raters("1 2 3 3 2 1 4 1 2 . . .", "1 2 3 3 2 2 4 1 2 5 . 3", ". 3 3 3 2 3 4 2 2 5 1 .", "1 2 3 3 2 4 4 1 2 5 1 .");
+    private static final Ratings<Integer> FOUR_CODERS = raters(
+            "1 2 3 3 2 1 4 1 2 . . .", "1 2 3 3 2 2 4 1 2 5 . 3", ". 3 3 3 2 3 4 2 2 5 1 .", "1 2 3 3 2 4 4 1 2 5 1 .");
 
     @Test
     void kappa_of_Cohens_own_table() {
@@ -40,7 +40,8 @@ class RatersTest {
         assertThat(kappa.observed()).isCloseTo(0.70, within(0.0001));
         assertThat(kappa.expected()).isCloseTo(0.41, within(0.0001));
         assertThat(kappa.value()).isCloseTo(0.492, within(0.0005));
-        Kappa below = Kappa.of(new int[][] {{25, 12, 3}, {13, 2, 15}, {12, 16, 2}}).orElseThrow();
+        Kappa below =
+                Kappa.of(new int[][] {{25, 12, 3}, {13, 2, 15}, {12, 16, 2}}).orElseThrow();
         assertThat(below.observed()).isCloseTo(0.29, within(0.005));
         assertThat(below.expected()).isCloseTo(0.35, within(0.005));
         assertThat(below.value()).isNegative();
@@ -84,7 +85,9 @@ class RatersTest {
     /** DKPro's own weighted kappa returns .4732 and .5136 here; ours must not (linear published, from memory; others R only). */
     @Test
     void weighted_kappa_does_not_fall_into_the_trap_of_unscaled_weights() {
-        assertThat(Kappa.weighted(PATHOLOGISTS, agreement(steps(1))).orElseThrow().value())
+        assertThat(Kappa.weighted(PATHOLOGISTS, agreement(steps(1)))
+                        .orElseThrow()
+                        .value())
                 .isCloseTo(0.6488, within(0.00005));
         Kappa quadratic = Kappa.weighted(PATHOLOGISTS, agreement(steps(2))).orElseThrow();
         assertThat(quadratic.value()).isCloseTo(0.7838, within(0.00005));
@@ -255,7 +258,9 @@ class RatersTest {
         for (int unit = 0; unit < cells[0].length; unit++) {
             int place = unit;
             units.add(Stream.of(cells)
-                    .map(row -> row[place].equals(".") ? Optional.<Integer>empty() : Optional.of(Integer.valueOf(row[place])))
+                    .map(row -> row[place].equals(".")
+                            ? Optional.<Integer>empty()
+                            : Optional.of(Integer.valueOf(row[place])))
                     .toList());
         }
         return new Ratings<>(units);
@@ -277,7 +282,8 @@ class RatersTest {
     private static Ratings<String> asked(List<Map<String, Integer>> counts) {
         return new Ratings<>(counts.stream()
                 .map(unit -> unit.entrySet().stream()
-                        .flatMap(one -> Stream.generate(() -> Optional.of(one.getKey())).limit(one.getValue()))
+                        .flatMap(one ->
+                                Stream.generate(() -> Optional.of(one.getKey())).limit(one.getValue()))
                         .toList())
                 .toList());
     }

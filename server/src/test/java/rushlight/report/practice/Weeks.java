@@ -37,7 +37,8 @@ final class Weeks {
                                         new Session(2, "Tuesday", day(start, 1), List.of()),
                                         new Session(3, "Wednesday", day(start, 2), List.of(tackle(), thud())))),
                         new Week(2, List.of(new Session(4, "Monday", day(start, 7), List.of(getOff()))))),
-                List.of("\"Missed at most 1 of the next 17 tackles he got to\" would clear it (from two games or more)."));
+                List.of(
+                        "\"Missed at most 1 of the next 17 tackles he got to\" would clear it (from two games or more)."));
     }
 
     private static Optional<LocalDate> day(Optional<LocalDate> start, int later) {
@@ -59,12 +60,28 @@ final class Weeks {
 
     static Block tackle() {
         return new Block(
-                "shield tackle fit at half speed", "shoulder-led tackling", "bag", 6, 0, 8, "8 of 8", List.of(), List.of(SHOULDER));
+                "shield tackle fit at half speed",
+                "shoulder-led tackling",
+                "bag",
+                6,
+                0,
+                8,
+                "8 of 8",
+                List.of(),
+                List.of(SHOULDER));
     }
 
     static Block thud() {
         return new Block(
-                "puller read, thud", "square shoulders at the line", "thud", 6, 6, 0, "", List.of(), List.of(SHOULDER, "Nobody goes to the ground."));
+                "puller read, thud",
+                "square shoulders at the line",
+                "thud",
+                6,
+                6,
+                0,
+                "",
+                List.of(),
+                List.of(SHOULDER, "Nobody goes to the ground."));
     }
 
     static Block getOff() {

@@ -208,7 +208,9 @@ class ServerTest {
 
         assertThat(json(done).at("/reading/evaluator").asText()).isEqualTo("reconciled");
         assertThat(json(get(address)).at("/cells/" + column).asText())
-                .isEqualTo(json(get(address + "?by=t-quillon")).at("/cells/" + column).asText());
+                .isEqualTo(json(get(address + "?by=t-quillon"))
+                        .at("/cells/" + column)
+                        .asText());
         assertThat(etag(address + "?by=m-ordway")).isEqualTo(mine);
         assertThat(send("POST", "/api/cross-check/reconcile", JSON_TYPE, settled.toString())
                         .statusCode())
@@ -429,14 +431,14 @@ class ServerTest {
         JsonNode before = json(get(assessed));
         String tag = etag(assessed);
         String home = "/api/prospects/bram-aldersey/projections/lena-fisk";
-        String said = "{\"evaluator\": \"Lena Fisk\", \"role\": \"big-end\", \"scale\": \"rounds\", \"tier\": \"third\"}";
+        String said =
+                "{\"evaluator\": \"Lena Fisk\", \"role\": \"big-end\", \"scale\": \"rounds\", \"tier\": \"third\"}";
 
         HttpResponse<byte[]> made = send("PUT", home, JSON_TYPE, said);
         assertThat(made.statusCode()).isEqualTo(201);
         assertThat(send("PUT", home, JSON_TYPE, said).statusCode()).isEqualTo(428);
         String first = etag(home);
-        HttpResponse<byte[]> changed =
-                send("PUT", home, JSON_TYPE, said.replace("third", "second"), "If-Match", first);
+        HttpResponse<byte[]> changed = send("PUT", home, JSON_TYPE, said.replace("third", "second"), "If-Match", first);
         assertThat(changed.statusCode()).isEqualTo(200);
         assertThat(send("PUT", home, JSON_TYPE, said, "If-Match", first).statusCode())
                 .isEqualTo(412);

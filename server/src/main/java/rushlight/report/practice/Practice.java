@@ -56,7 +56,10 @@ public record Practice(
 
         /** The cautions of its blocks, each once. */
         public List<String> cautions() {
-            return blocks.stream().flatMap(block -> block.cautions().stream()).distinct().toList();
+            return blocks.stream()
+                    .flatMap(block -> block.cautions().stream())
+                    .distinct()
+                    .toList();
         }
     }
 
@@ -100,6 +103,8 @@ public record Practice(
 
     /** Every session on which something is done, in order. */
     public Stream<Session> sessions() {
-        return weeks.stream().flatMap(week -> week.sessions().stream()).filter(session -> !session.blocks().isEmpty());
+        return weeks.stream()
+                .flatMap(week -> week.sessions().stream())
+                .filter(session -> !session.blocks().isEmpty());
     }
 }

@@ -40,7 +40,8 @@ class PracticeCalendarTest {
                 .extracting(event -> event.getSummary().getValue())
                 .containsExactly("Tam Orrin: 15 min", "Tam Orrin: 12 min, 6 of full contact", "Tam Orrin: 4 min");
         assertThat(read.getEvents())
-                .allSatisfy(event -> assertThat(event.getDateTimeStamp().getValue()).isEqualTo(Date.from(MADE)));
+                .allSatisfy(
+                        event -> assertThat(event.getDateTimeStamp().getValue()).isEqualTo(Date.from(MADE)));
         assertThat(Biweekly.parse(written(Weeks.two(), HALF_PAST_THREE)).first().validate(ICalVersion.V2_0))
                 .isEmpty();
     }
@@ -71,13 +72,23 @@ class PracticeCalendarTest {
 
     @Test
     void the_description_has_the_drills_the_cautions_once_and_who_decides() {
-        String said = read(written(Weeks.two(), HALF_PAST_THREE)).getEvents().get(1).getDescription().getValue();
+        String said = read(written(Weeks.two(), HALF_PAST_THREE))
+                .getEvents()
+                .get(1)
+                .getDescription()
+                .getValue();
 
         assertThat(said)
-                .startsWith("shield tackle fit at half speed (bag), 6 min, 8 reps, for shoulder-led tackling. Good: 8 of 8\n")
+                .startsWith(
+                        "shield tackle fit at half speed (bag), 6 min, 8 reps, for shoulder-led tackling. Good: 8 of"
+                                + " 8\n")
                 .contains("Cautions:\n- " + Weeks.SHOULDER + "\n- Nobody goes to the ground.\n")
                 .endsWith(Weeks.two().decides());
-        assertThat(read(written(Weeks.two(), HALF_PAST_THREE)).getEvents().get(0).getDescription().getValue())
+        assertThat(read(written(Weeks.two(), HALF_PAST_THREE))
+                        .getEvents()
+                        .get(0)
+                        .getDescription()
+                        .getValue())
                 .contains("free; no step up the field, and the shoulders square \u2013 \u201cheavy\u201d hands.");
     }
 
@@ -88,14 +99,17 @@ class PracticeCalendarTest {
         assertThat(text).endsWith("END:VCALENDAR\r\n");
         assertThat(text.replace("\r\n", "")).doesNotContain("\n", "\r");
         assertThat(Arrays.asList(text.split("\r\n", -1)))
-                .allSatisfy(line -> assertThat(line.getBytes(StandardCharsets.UTF_8).length).isLessThanOrEqualTo(75));
+                .allSatisfy(line ->
+                        assertThat(line.getBytes(StandardCharsets.UTF_8).length).isLessThanOrEqualTo(75));
     }
 
     @Test
     void the_same_weeks_are_written_the_same_and_weeks_without_dates_are_not() {
         assertThat(written(Weeks.two(), HALF_PAST_THREE)).isEqualTo(written(Weeks.two(), HALF_PAST_THREE));
-        assertThat(new PracticeCalendar(Weeks.two(), HALF_PAST_THREE).hasDates()).isTrue();
-        assertThat(new PracticeCalendar(Weeks.undated(), HALF_PAST_THREE).hasDates()).isFalse();
+        assertThat(new PracticeCalendar(Weeks.two(), HALF_PAST_THREE).hasDates())
+                .isTrue();
+        assertThat(new PracticeCalendar(Weeks.undated(), HALF_PAST_THREE).hasDates())
+                .isFalse();
     }
 
     private static String written(Practice practice, Optional<LocalTime> at) {

@@ -43,8 +43,8 @@ final class ProgressRoutes {
         Versions.json(
                 ctx,
                 version.now(),
-                () -> archive.watch(footage -> ProgressAnswer.of(
-                        progressing.of(cut(film.tape(footage, ctx.pathParam("id")), since)))));
+                () -> archive.watch(footage ->
+                        ProgressAnswer.of(progressing.of(cut(film.tape(footage, ctx.pathParam("id")), since)))));
     }
 
     private void games(Context ctx) {
@@ -54,13 +54,15 @@ final class ProgressRoutes {
                 ctx,
                 version.now(),
                 () -> archive.watch(footage -> {
-                    Tape tape = film.tape(footage, ctx.pathParam("id"));
-                    Judged judged = archive.book().assess(tape).finding(finding).orElseThrow();
-                    OptionalInt at = since.isEmpty()
-                            ? OptionalInt.empty()
-                            : place(tape.games(), cut(tape, since).first());
-                    return drawing(judged, at);
-                }).draw());
+                            Tape tape = film.tape(footage, ctx.pathParam("id"));
+                            Judged judged =
+                                    archive.book().assess(tape).finding(finding).orElseThrow();
+                            OptionalInt at = since.isEmpty()
+                                    ? OptionalInt.empty()
+                                    : place(tape.games(), cut(tape, since).first());
+                            return drawing(judged, at);
+                        })
+                        .draw());
     }
 
     private static Games drawing(Judged judged, OptionalInt cut) {
@@ -70,7 +72,8 @@ final class ProgressRoutes {
                 new Heading(
                         "games-of-" + judged.finding().slug(),
                         judged.finding().shown() + ", game by game",
-                        "One row a game from the first to the last: a dot at the rate, a bar over its likely range. In all "
+                        "One row a game from the first to the last: a dot at the rate, a bar over its likely range. In"
+                                + " all "
                                 + judged.outcome().rate().events() + " of "
                                 + judged.outcome().rate().opportunities() + "."),
                 played,

@@ -10,6 +10,7 @@ import { told } from './finding.js';
 import { projectionsOf } from './projection.js';
 import { rolesOf } from './roles.js';
 import { saidOf } from './said.js';
+import { since } from './since.js';
 import { build, groups } from './prospect-state.js';
 import { flowTable, moveTable, spotTable } from './tables.js';
 
@@ -27,7 +28,8 @@ export async function mount(page, context) {
     drawing(`${home}/flow.svg`, { caption: 'What follows what', table: flowTable(who.flow), parameters: filter, signal }),
   ]);
   page.append(head(who, assessment), filters(who, filter, context), el('div', { class: 'figures' }, el('div', {}, section('Where he lines up', front), section('What he opens with', moves(who))), section('What follows what', flow)));
-  page.append(...judged(assessment, { who, book, filter }));
+  const fold = since(who, { signal });
+  page.append(...(fold ? [fold] : []), ...judged(assessment, { who, book, filter }));
 }
 
 function head(who, { primary, twoMoves, reps, games, leftOut }) {

@@ -53,7 +53,8 @@ import rushlight.words.NearestLabels;
             "  rushlight assess \"Jory Penwick\"",
             "  rushlight assess --log friday.csv              keep nothing, only look",
             "  rushlight assess \"Jory Penwick\" --explain r05   why the rules read that rep as they do",
-            "  rushlight assess \"Jory Penwick\" --since 2025-10-01   then and now: what got better, and what cannot be told"
+            "  rushlight assess \"Jory Penwick\" --since 2025-10-01   then and now: what got better, and what cannot"
+                    + " be told"
         })
 final class AssessCommand implements Callable<Integer> {
     @Mixin

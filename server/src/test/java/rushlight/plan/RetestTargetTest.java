@@ -60,11 +60,11 @@ class RetestTargetTest {
     @Test
     void the_words_name_the_act_the_count_and_how_far_to_trust_it() {
         assertThat(target("Jem Sorrelby", "hooked-on-reach-blocks").sentence())
-                .isEqualTo(
-                        "\"Was hooked by at most 2 of the next 17 reach blocks with the outside his\" would clear it (from two"
-                                + " games or more); at most 4 would show him improving, which luck alone brings an unchanged player 8"
-                                + " times in 100. One who truly comes down to 18 % is cleared 39 times in 100 and shown to improve 82"
-                                + " times in 100. 20 chances would show it four times in five, some 5 games at his pace.");
+                .isEqualTo("\"Was hooked by at most 2 of the next 17 reach blocks with the outside his\" would clear it"
+                        + " (from two games or more); at most 4 would show him improving, which luck alone brings"
+                        + " an unchanged player 8 times in 100. One who truly comes down to 18 % is cleared 39"
+                        + " times in 100 and shown to improve 82 times in 100. 20 chances would show it four times"
+                        + " in five, some 5 games at his pace.");
     }
 
     @Test
@@ -94,9 +94,8 @@ class RetestTargetTest {
         assertThat(target.opportunities()).isEqualTo(20);
         assertThat(target.target()).hasValue(0);
         assertThat(target.sentence())
-                .isEqualTo(
-                        "\"Dropped his head into contact not once in the next 20 contacts\" would clear it; one more opens"
-                                + " it again.");
+                .isEqualTo("\"Dropped his head into contact not once in the next 20 contacts\" would clear it; one more"
+                        + " opens it again.");
     }
 
     private static RetestTarget target(String name, String finding) {

@@ -161,7 +161,8 @@ final class FilmRoutes {
                                 .toList()));
     }
 
-    private Tape tape(Footage footage, String id) {
+    /** The tape of a prospect; a problem where there is none of this id. */
+    Tape tape(Footage footage, String id) {
         return footage.tape(id).orElseThrow(() -> {
             List<String> ids = footage.prospects().stream().map(Prospect::id).toList();
             return Problem.of(404, "There is no film of \"" + id + "\".")
@@ -170,7 +171,8 @@ final class FilmRoutes {
         });
     }
 
-    private Finding finding(String slug, int status) {
+    /** The finding of an address; a problem of this status where the book has none. */
+    Finding finding(String slug, int status) {
         return archive.book().findings().finding(slug).orElseThrow(() -> {
             List<String> slugs =
                     archive.book().findings().all().stream().map(Finding::slug).toList();

@@ -80,7 +80,8 @@ class PracticeCalendarTest {
 
         assertThat(said)
                 .startsWith(
-                        "shield tackle fit at half speed (bag), 6 min, 8 reps, for shoulder-led tackling. Good: 8 of 8\n")
+                        "shield tackle fit at half speed (bag), 6 min, 8 reps, for shoulder-led tackling. Good: 8 of"
+                                + " 8\n")
                 .contains("Cautions:\n- " + Weeks.SHOULDER + "\n- Nobody goes to the ground.\n")
                 .endsWith(Weeks.two().decides());
         assertThat(read(written(Weeks.two(), HALF_PAST_THREE))

@@ -27,7 +27,8 @@ final class Weeks {
                 "tam-orrin",
                 "Tam Orrin",
                 "Two weeks in season; worked on: misses tackles in the edge lane, hooked on reach blocks",
-                "Certified coaches, licensed medical staff and the local rules decide; nothing here is approved by itself.",
+                "Certified coaches, licensed medical staff and the local rules decide; nothing here is approved by"
+                        + " itself.",
                 List.of("Any sign of a head injury ends the session for him at once."),
                 List.of(
                         new Week(
@@ -37,8 +38,8 @@ final class Weeks {
                                         new Session(2, "Tuesday", day(start, 1), List.of()),
                                         new Session(3, "Wednesday", day(start, 2), List.of(tackle(), thud())))),
                         new Week(2, List.of(new Session(4, "Monday", day(start, 7), List.of(getOff()))))),
-                List.of(
-                        "\"Missed at most 1 of the next 17 tackles he got to\" would clear it (from two games or more)."));
+                List.of("\"Missed at most 1 of the next 17 tackles he got to\" would clear it (from two games or"
+                        + " more)."));
     }
 
     private static Optional<LocalDate> day(Optional<LocalDate> start, int later) {
@@ -53,7 +54,8 @@ final class Weeks {
                 5,
                 0,
                 6,
-                "5 of 6 with the outside arm free; no step up the field, and the shoulders square \u2013 \u201cheavy\u201d hands.",
+                "5 of 6 with the outside arm free; no step up the field, and the shoulders square \u2013"
+                        + " \u201cheavy\u201d hands.",
                 List.of("inside foot, inside shoulder", "eyes on the near hip"),
                 List.of("Shield held away from the face."));
     }

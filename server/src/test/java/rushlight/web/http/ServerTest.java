@@ -121,6 +121,8 @@ class ServerTest {
                 "/api/concepts/bull-rush/ladder.svg",
                 "/api/prospects/teo-maravale/front.svg",
                 "/api/prospects/teo-maravale/flow.svg?over=left",
+                "/api/prospects/teo-maravale/progress?since=2025-10-11",
+                "/api/prospects/teo-maravale/findings/misses-tackles-in-the-edge-lane/games.svg?since=2025-10-11",
                 "/id/bull-rush",
                 "/sparql?query=ASK%20%7B%7D")) {
             HttpResponse<byte[]> answer = get(address);

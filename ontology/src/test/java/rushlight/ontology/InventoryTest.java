@@ -68,6 +68,7 @@ class InventoryTest {
         "Limit, 86",
         "LimitKind, 43",
         "LimitProfile, 16",
+        "PlanNotice, 17",
         "PlanPreset, 2",
         "PrerequisiteReason, 167",
         "PresetDay, 7"

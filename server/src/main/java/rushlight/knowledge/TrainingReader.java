@@ -47,7 +47,8 @@ final class TrainingReader {
                 skills,
                 links,
                 limits.profiles(),
-                limits.presets());
+                limits.presets(),
+                limits.notices());
     }
 
     private <T> Map<Node, T> byNode(String kind, Function<Node, T> read) {

@@ -22,6 +22,7 @@ import picocli.CommandLine.Spec;
             "  rushlight assess \"Jory Penwick\"          what he is, what he lacks, how sure, which reps",
             "  rushlight assess --log my-log.csv        the same, without keeping anything",
             "  rushlight ask \"edge players who wrong-arm kick-outs\"",
+            "  rushlight plan \"Jory Penwick\"            weeks of practice for what the film shows",
             "  rushlight serve                          all of it in a browser",
             "  rushlight counters bull-rush --when \"sits down\"",
             "  rushlight technique wrong-arm            one page of the book",
@@ -35,6 +36,7 @@ import picocli.CommandLine.Spec;
             NotesCommand.class,
             AssessCommand.class,
             AskCommand.class,
+            PlanCommand.class,
             CountersCommand.class,
             TechniqueCommand.class,
             AnswersCommand.class,
@@ -55,7 +57,7 @@ final class RushlightCommand implements Runnable {
     public void run() {
         throw new CommandLine.ParameterException(
                 spec.commandLine(),
-                "Say what to do: demo, import, notes, assess, ask, counters, technique, answers, teach, check, export or"
-                        + " serve.");
+                "Say what to do: demo, import, notes, assess, ask, plan, counters, technique, answers, teach, check,"
+                        + " export or serve.");
     }
 }

@@ -68,6 +68,7 @@ class InventoryTest {
         "Limit, 86",
         "LimitKind, 43",
         "LimitProfile, 16",
+        "PlanNotice, 17",
         "PlanPreset, 2",
         "PrerequisiteReason, 167",
         "PresetDay, 7",
@@ -109,13 +110,12 @@ class InventoryTest {
         for (String folder : new String[] {"", "rules", "questions"}) {
             if (OntologyFiles.file(folder).toFile().isDirectory()) {
                 for (String suffix : new String[] {".ttl", ".rules", ".rq"}) {
-                    OntologyFiles.endingWith(folder, suffix)
-                            .forEach(file -> TERM.matcher(QUOTED.matcher(OntologyFiles.text(file))
-                                            .replaceAll("\"\""))
-                                    .results()
-                                    .map(found -> found.group(1))
-                                    .filter(name -> !isDefined(name))
-                                    .forEach(name -> unknown.add(file.getFileName() + ": rl:" + name)));
+                    OntologyFiles.endingWith(folder, suffix).forEach(file -> TERM.matcher(
+                                    QUOTED.matcher(OntologyFiles.text(file)).replaceAll("\"\""))
+                            .results()
+                            .map(found -> found.group(1))
+                            .filter(name -> !isDefined(name))
+                            .forEach(name -> unknown.add(file.getFileName() + ": rl:" + name)));
                 }
             }
         }

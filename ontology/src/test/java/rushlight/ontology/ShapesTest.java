@@ -38,7 +38,10 @@ class ShapesTest {
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', textBlock = """
+    @CsvSource(
+            delimiter = '|',
+            textBlock =
+                    """
             A technique needs a definition, in our own words. | kb:planted a skos:Concept , rl:RushMove ; skos:prefLabel "planted"@en ; dct:source source:common-practice ; rl:support "common-practice" .
             Give the term one preferred label in English. | kb:planted a skos:Concept , rl:RushMove ; skos:definition "Planted."@en ; dct:source source:common-practice ; rl:support "common-practice" .
             Say what kind of thing the term is: a rush move, a run block, a fault and so on. | kb:planted a skos:Concept ; skos:prefLabel "planted"@en ; skos:definition "Planted."@en ; dct:source source:common-practice ; rl:support "common-practice" .
@@ -151,6 +154,7 @@ class ShapesTest {
             The number of a highest contact level is the rank of that level. | kb:planted a rl:Limit ; rl:ofProfile kb:profile-youth-2021 ; rl:limitKind kb:highest-contact-level ; rl:amount 30.0 ; rl:seasonPart "in-season" ; dct:source source:common-practice ; rl:support "fair" ; rl:contactLevel kb:bag .
             Say for whom the limits are: youth, high school, college or any. | kb:profile-youth-2021 rl:playingLevel "club" .
             Write the day of the week in English, such as Monday. | kb:preset-off-season--1 rl:weekday "Montag" .
+            Say the notice in whole sentences. | kb:planted a rl:PlanNotice ; rl:noticePart "rule" ; rl:order 9 ; rl:text "careful"@en ; dct:source source:common-practice ; rl:support "fair" .
             A preset has at least one day. | kb:planted a rl:PlanPreset ; rl:seasonPart "in-season" ; rl:weeks 2 .
             A reason is told for a link that is there: the skill neither requires this nor is helped by it. | kb:planted a rl:PrerequisiteReason ; rl:ofSkill kb:anchor ; rl:wants kb:wrong-arm ; rl:because "Planted."@en ; dct:source source:common-practice ; rl:support "fair" .
             What is a matter of safety is required, not only a help. | kb:planted a rl:PrerequisiteReason ; rl:ofSkill kb:anchor ; rl:wants kb:trunk-stiffness ; rl:safety "yes" ; rl:because "Planted."@en ; dct:source source:common-practice ; rl:support "fair" .

@@ -25,6 +25,7 @@ import rushlight.knowledge.Ontology;
 import rushlight.knowledge.Taxonomy;
 import rushlight.knowledge.Training;
 import rushlight.notes.NoteReader;
+import rushlight.plan.Planner;
 import rushlight.rules.RepRules;
 import rushlight.situation.LogFacts;
 import rushlight.situation.RefusedShapeException;
@@ -49,6 +50,7 @@ public final class Book {
     private final OpinionsBeside opinions;
     private @Nullable Handbook handbook;
     private @Nullable Training training;
+    private @Nullable Planner planner;
     private @Nullable Questions questions;
     private @Nullable Suggestions suggestions;
     private @Nullable NoteReader notes;
@@ -134,6 +136,14 @@ public final class Book {
             training = Training.of(ontology);
         }
         return training;
+    }
+
+    /** What plans the weeks of practice; made when the first plan is asked for. */
+    public synchronized Planner planner() {
+        if (planner == null) {
+            planner = Planner.of(ontology, training(), taxonomy);
+        }
+        return planner;
     }
 
     /** What reads a question; made when the first is asked. */

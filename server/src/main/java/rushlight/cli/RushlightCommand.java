@@ -22,6 +22,7 @@ import picocli.CommandLine.Spec;
             "  rushlight assess \"Jory Penwick\"          what he is, what he lacks, how sure, which reps",
             "  rushlight assess --log my-log.csv        the same, without keeping anything",
             "  rushlight ask \"edge players who wrong-arm kick-outs\"",
+            "  rushlight plan \"Jory Penwick\"            weeks of practice for what the film shows",
             "  rushlight report \"Jory Penwick\"          two pages to print",
             "  rushlight serve                          all of it in a browser",
             "  rushlight counters bull-rush --when \"sits down\"",
@@ -37,6 +38,7 @@ import picocli.CommandLine.Spec;
             AssessCommand.class,
             AskCommand.class,
             AgreeCommand.class,
+            PlanCommand.class,
             CountersCommand.class,
             TechniqueCommand.class,
             AnswersCommand.class,
@@ -58,7 +60,7 @@ final class RushlightCommand implements Runnable {
     public void run() {
         throw new CommandLine.ParameterException(
                 spec.commandLine(),
-                "Say what to do: demo, import, notes, assess, ask, agree, counters, technique, answers, teach, report, check,"
-                        + " export or serve.");
+                "Say what to do: demo, import, notes, assess, ask, agree, plan, counters, technique, answers, teach, report,"
+                        + " check, export or serve.");
     }
 }

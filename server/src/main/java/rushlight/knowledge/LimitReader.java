@@ -9,10 +9,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.apache.jena.graph.Node;
 import org.apache.jena.vocabulary.RDFS;
 
-/** Reads limits with their profiles, and presets with their days. */
+/** Reads limits with their profiles, presets with their days, and what stands on every plan. */
 final class LimitReader {
     private final Ontology ontology;
     private final Facts facts;
@@ -84,6 +85,31 @@ final class LimitReader {
                                 .toList(),
                         ontology.isLocal(preset)))
                 .toList();
+    }
+
+    List<PlanNotice> notices() {
+        return facts.ofClass("PlanNotice").stream()
+                .map(node -> new PlanNotice(
+                        Rl.slug(node),
+                        part(node),
+                        facts.number(node, "order"),
+                        facts.needed(node, "text"),
+                        support(node),
+                        Source.of(node, facts, facts),
+                        ontology.isLocal(node)))
+                .sorted(Comparator.comparing(PlanNotice::part)
+                        .thenComparing(PlanNotice::order)
+                        .thenComparing(PlanNotice::slug))
+                .toList();
+    }
+
+    private PlanNotice.Part part(Node notice) {
+        String word = facts.needed(notice, "noticePart");
+        return Stream.of(PlanNotice.Part.values())
+                .filter(part -> part.slug().equals(word))
+                .findFirst()
+                .orElseThrow(() -> new BrokenBookException(
+                        "The book's " + Rl.slug(notice) + " stands in no part of the notices: " + word + "."));
     }
 
     private PlanPreset.Day day(Node node) {

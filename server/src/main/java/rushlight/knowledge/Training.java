@@ -15,6 +15,7 @@ public final class Training {
     private final List<Prerequisite> prerequisites;
     private final List<LimitProfile> profiles;
     private final List<PlanPreset> presets;
+    private final List<PlanNotice> notices;
 
     Training(
             List<ContactLevel> levels,
@@ -22,13 +23,15 @@ public final class Training {
             Map<String, TrainedSkill> skills,
             List<Prerequisite> prerequisites,
             List<LimitProfile> profiles,
-            List<PlanPreset> presets) {
+            List<PlanPreset> presets,
+            List<PlanNotice> notices) {
         this.levels = List.copyOf(levels);
         this.drills = Map.copyOf(drills);
         this.skills = Map.copyOf(skills);
         this.prerequisites = List.copyOf(prerequisites);
         this.profiles = List.copyOf(profiles);
         this.presets = List.copyOf(presets);
+        this.notices = List.copyOf(notices);
     }
 
     /**
@@ -116,5 +119,15 @@ public final class Training {
     /** The preset with this slug. */
     public Optional<PlanPreset> preset(String slug) {
         return presets.stream().filter(preset -> preset.slug().equals(slug)).findFirst();
+    }
+
+    /** What stands on every plan, part by part and in order; never empty in a sound book. */
+    public List<PlanNotice> notices() {
+        return notices;
+    }
+
+    /** What stands on every plan in one part. */
+    public List<PlanNotice> notices(PlanNotice.Part part) {
+        return notices.stream().filter(notice -> notice.part() == part).toList();
     }
 }

@@ -31,14 +31,18 @@ final class ExactPlans {
         }
     }
 
-    /** Solves a task; the library must be there. */
-    static Schedule solve(PlanTask task) {
+    /**
+     * Solves a task; the library must be there.
+     *
+     * @param tell whether to look for the rules that clash where there is no schedule
+     */
+    static Schedule solve(PlanTask task, boolean tell) {
         CpPlan plan = new CpPlan(task, Set.of(), false);
         plan.maximizeWorth();
         CpSolver solver = solver(WORK);
         CpSolverStatus status = solver.solve(plan.model);
         if (status == CpSolverStatus.INFEASIBLE) {
-            return clash(task);
+            return tell ? clash(task) : new Schedule.Clash(List.of(), List.of(), List.of());
         }
         if (status != CpSolverStatus.OPTIMAL && status != CpSolverStatus.FEASIBLE) {
             return new Schedule.Unknown("the search ended at its limit of work without a schedule and without a proof");

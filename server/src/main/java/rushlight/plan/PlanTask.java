@@ -64,7 +64,7 @@ public record PlanTask(
                 .toList();
     }
 
-    private static List<String> named(Wish wish) {
+    static List<String> named(Wish wish) {
         if (wish instanceof Wish.Pin pin) {
             return List.of(pin.exercise());
         }

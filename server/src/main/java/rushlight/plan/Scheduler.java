@@ -34,7 +34,19 @@ public final class Scheduler {
      * @throws IllegalStateException where what was found breaks a rule: a fault of this program
      */
     public Schedule solve(PlanTask task) {
-        Schedule schedule = exact ? ExactPlans.solve(task) : GreedyPlans.solve(task);
+        return held(task, exact ? ExactPlans.solve(task, true) : GreedyPlans.solve(task));
+    }
+
+    /**
+     * The schedule of a task; where there is none, without looking for the rules that clash.
+     *
+     * @throws IllegalStateException where what was found breaks a rule: a fault of this program
+     */
+    Schedule find(PlanTask task) {
+        return held(task, exact ? ExactPlans.solve(task, false) : GreedyPlans.solve(task));
+    }
+
+    private static Schedule held(PlanTask task, Schedule schedule) {
         if (schedule instanceof Schedule.Found found) {
             List<Breach> breaches = PlanCheck.of(task, found.sessions());
             if (!breaches.isEmpty() || Worth.of(task, found.sessions()) != found.value()) {

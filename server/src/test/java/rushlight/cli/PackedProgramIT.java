@@ -41,6 +41,17 @@ class PackedProgramIT {
         assertThat(first.code()).isZero();
         assertThat(first.out()).contains("18 prospects", "What he lacks", "No inside counter", "Ask his coach:");
         assertThat(second.out()).isEqualTo(first.out());
+
+        Run plan = run(
+                "plan",
+                "Jem Sorrelby",
+                "--weeks",
+                "1",
+                "--data",
+                folder.resolve("league").toString());
+        assertThat(plan.out())
+                .contains("Certified coaches and licensed medical staff decide", "WEEK 1")
+                .doesNotContain("ot proven best");
     }
 
     @Test

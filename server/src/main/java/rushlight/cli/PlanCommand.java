@@ -1,0 +1,125 @@
+package rushlight.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import rushlight.archive.Archive;
+import rushlight.archive.Book;
+import rushlight.film.Prospect;
+import rushlight.findings.Assessment;
+import rushlight.plan.PlanAnswer;
+import rushlight.plan.PlanRequest;
+import rushlight.web.Json;
+import rushlight.web.PlanSheet;
+import rushlight.words.NearestLabels;
+
+/** Turns what film shows of a prospect into weeks of practice. */
+@Command(
+        name = "plan",
+        mixinStandardHelpOptions = true,
+        description = {
+            "Turns what the film shows of a prospect into weeks of practice.",
+            "",
+            "What to work on and why, session by session, within limits whose source is named. The best schedule"
+                    + " there is, or how much better one could be. A suggestion: certified coaches and licensed medical"
+                    + " staff decide.",
+            ""
+        },
+        footer = {
+            "",
+            "Without --profile nobody has said whose rules hold: no full contact, and nothing against another man.",
+            "A number may be made stricter than the rules, never looser.",
+            "",
+            "Examples:",
+            "  rushlight plan \"Oren Castellow\"",
+            "  rushlight plan \"Oren Castellow\" --weeks 6 --sessions 3 --minutes 20 --start 2026-08-03",
+            "  rushlight plan \"Oren Castellow\" --preset off-season --work-on set-recognition",
+            "  rushlight plan \"Oren Castellow\" --profile high-school-2014 --checked 2026-08-01 --approved thud"
+        })
+final class PlanCommand implements Callable<Integer> {
+    @Mixin
+    private DataFolder data = new DataFolder();
+
+    @Parameters(paramLabel = "PROSPECT", arity = "1..*", description = "name or id")
+    private List<String> name = List.of();
+
+    @Mixin
+    private PlanOptions options = new PlanOptions();
+
+    @Mixin
+    private FormatOption format = new FormatOption();
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() {
+        if (!Files.isDirectory(data.folder())) {
+            err().println("There is no film in " + data.folder()
+                    + " yet. Import a film log first: rushlight import FILE.");
+            return 1;
+        }
+        try (Archive archive = data.open()) {
+            String wanted = String.join(" ", name);
+            List<Prospect> known = archive.prospects();
+            Optional<Prospect> who = known.stream()
+                    .filter(p -> p.id().equals(wanted) || p.name().equalsIgnoreCase(wanted))
+                    .findFirst();
+            if (who.isEmpty()) {
+                List<String> names = known.stream().map(Prospect::name).toList();
+                err().println("There is no film of \"" + wanted + "\". Nearest: "
+                        + String.join(", ", NearestLabels.words(names).to(wanted, 3)) + ".");
+                return 1;
+            }
+            Optional<PlanRequest> request = options.request(slugs -> slugs(archive.book(), slugs));
+            return request.isEmpty()
+                    ? 1
+                    : plan(archive.book(), archive.assess(who.get().id()).orElseThrow(), request.get());
+        }
+    }
+
+    private int plan(Book book, Assessment assessment, PlanRequest request) {
+        PlanAnswer answer = book.planner().plan(assessment, request);
+        boolean made = answer instanceof PlanAnswer.Made;
+        PlanText text = new PlanText(book.taxonomy());
+        if (format.isJson()) {
+            out().print(Json.text(
+                    PlanSheet.of(assessment.prospect(), answer, book.training().notices())));
+        } else if (answer instanceof PlanAnswer.Made plan) {
+            out().print(text.of(plan.plan()));
+        } else {
+            err().print(text.none(assessment.prospect().name(), answer));
+        }
+        return made ? 0 : 1;
+    }
+
+    /** The slugs of what was named; empty, and told, where a name is nobody's. */
+    private Optional<List<String>> slugs(Book book, List<String> names) {
+        Lookup lookup = new Lookup(book, err());
+        List<String> slugs = new ArrayList<>();
+        for (String one : names) {
+            Optional<String> slug = book.taxonomy().concept(one).isPresent() ? Optional.of(one) : lookup.anything(one);
+            if (slug.isEmpty()) {
+                return Optional.empty();
+            }
+            slugs.add(slug.get());
+        }
+        return Optional.of(slugs);
+    }
+
+    private PrintWriter out() {
+        return spec.commandLine().getOut();
+    }
+
+    private PrintWriter err() {
+        return spec.commandLine().getErr();
+    }
+}

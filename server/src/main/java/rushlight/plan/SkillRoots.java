@@ -1,0 +1,145 @@
+package rushlight.plan;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import rushlight.evidence.Verdict;
+import rushlight.findings.Assessment;
+import rushlight.findings.Judged;
+import rushlight.findings.Polarity;
+import rushlight.knowledge.Prerequisite;
+import rushlight.knowledge.TrainedSkill;
+import rushlight.knowledge.Training;
+
+/** Which skills are there, which are missing, and what a skill waits for, by one man's film. */
+final class SkillRoots {
+    /** What film says of a skill. */
+    enum State {
+        /** It is there: film cleared the gap that would show it missing, or staff has seen it. */
+        THERE,
+        /** It is missing: a gap that shows it stands. */
+        MISSING,
+        /** Neither. */
+        NOT_SHOWN
+    }
+
+    private final Training training;
+    private final Map<String, State> states = new HashMap<>();
+
+    SkillRoots(Training training, Assessment assessment, Set<String> has) {
+        this.training = training;
+        for (Judged one : assessment.findings()) {
+            if (one.finding().polarity() != Polarity.GAP) {
+                continue;
+            }
+            shownBy(one).ifPresent(skill -> {
+                if (one.verdict().stands()) {
+                    states.put(skill.slug(), State.MISSING);
+                } else if (one.verdict() == Verdict.CLEARED) {
+                    states.putIfAbsent(skill.slug(), State.THERE);
+                }
+            });
+        }
+        has.forEach(skill -> states.put(skill, State.THERE));
+    }
+
+    /** The skill that a gap shows to be missing: the last of those that the book would train for it. The others prepare it. */
+    Optional<TrainedSkill> shownBy(Judged gap) {
+        return gap.finding().advice().trainFirst().stream()
+                .flatMap(skill -> training.skill(skill).stream())
+                .reduce((earlier, later) -> later);
+    }
+
+    State state(String skill) {
+        return states.getOrDefault(skill, State.NOT_SHOWN);
+    }
+
+    /** All that a skill needs, near and far. */
+    Set<String> ancestors(String skill) {
+        Set<String> found = new TreeSet<>();
+        ancestors(skill, found);
+        return found;
+    }
+
+    private void ancestors(String skill, Set<String> found) {
+        for (Prerequisite p : musts(skill)) {
+            if (found.add(p.needs())) {
+                ancestors(p.needs(), found);
+            }
+        }
+    }
+
+    List<Prerequisite> musts(String skill) {
+        return training.prerequisites(skill).stream()
+                .filter(p -> p.strength() == Prerequisite.Strength.MUST)
+                .toList();
+    }
+
+    /**
+     * What has to be trained before a skill, roots first: what the book trains for the gap before it, unless it is there, and
+     * whatever film shows to be missing below it. A skill that is there cuts the chain.
+     */
+    List<String> missingBefore(String skill, List<String> trainFirst) {
+        Set<String> missing = new HashSet<>();
+        for (String earlier : trainFirst) {
+            if (!earlier.equals(skill) && training.skill(earlier).isPresent() && state(earlier) != State.THERE) {
+                missing.add(earlier);
+                below(earlier, missing, new HashSet<>());
+            }
+        }
+        below(skill, missing, new HashSet<>());
+        missing.remove(skill);
+        return inOrder(missing);
+    }
+
+    private void below(String skill, Set<String> missing, Set<String> seen) {
+        for (Prerequisite p : musts(skill)) {
+            if (state(p.needs()) != State.THERE && seen.add(p.needs())) {
+                if (state(p.needs()) == State.MISSING) {
+                    missing.add(p.needs());
+                }
+                below(p.needs(), missing, seen);
+            }
+        }
+    }
+
+    /** Skills from the roots up. */
+    List<String> inOrder(Set<String> skills) {
+        return skills.stream()
+                .sorted(Comparator.<String>comparingInt(
+                                s -> training.skill(s).map(TrainedSkill::layer).orElse(0))
+                        .thenComparing(Comparator.naturalOrder()))
+                .toList();
+    }
+
+    /** What a skill needs that film has shown neither way, and that is not among {@code planned}: single ones and choices. */
+    List<List<Prerequisite>> notShown(String skill, Set<String> planned) {
+        List<List<Prerequisite>> open = new ArrayList<>();
+        for (Prerequisite p : musts(skill)) {
+            if (state(p.needs()) == State.NOT_SHOWN && !planned.contains(p.needs())) {
+                open.add(List.of(p));
+            }
+        }
+        training.prerequisites(skill).stream()
+                .filter(p -> p.strength() == Prerequisite.Strength.ONE_OF)
+                .mapToInt(Prerequisite::group)
+                .distinct()
+                .sorted()
+                .forEach(group -> {
+                    List<Prerequisite> choice = training.prerequisites(skill).stream()
+                            .filter(p -> p.strength() == Prerequisite.Strength.ONE_OF && p.group() == group)
+                            .toList();
+                    if (choice.stream()
+                            .noneMatch(p -> state(p.needs()) == State.THERE || planned.contains(p.needs()))) {
+                        open.add(choice);
+                    }
+                });
+        return open;
+    }
+}

@@ -1,0 +1,138 @@
+package rushlight.plan;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.stream.Collectors;
+import rushlight.evidence.Verdict;
+import rushlight.findings.Assessment;
+import rushlight.findings.Judged;
+import rushlight.findings.Polarity;
+import rushlight.knowledge.Prerequisite;
+import rushlight.knowledge.Taxonomy;
+import rushlight.knowledge.Training;
+
+/** Says why something is worked on, or is not. */
+final class WorkWords {
+    private final Training training;
+    private final Taxonomy taxonomy;
+
+    WorkWords(Training training, Taxonomy taxonomy) {
+        this.training = training;
+        this.taxonomy = taxonomy;
+    }
+
+    String label(String slug) {
+        return taxonomy.shown(slug);
+    }
+
+    /** Why a skill that film shows to be missing is worked on. */
+    List<String> gap(List<Ranked> own, List<Ranked> explained, boolean asked) {
+        List<String> because = new ArrayList<>();
+        if (own.isEmpty() || asked) {
+            because.add("Asked for by hand.");
+        }
+        for (Ranked one : own) {
+            because.add(name(one) + ": " + one.gap().sentence());
+        }
+        if (own.size() > 1) {
+            because.add("One skill answers all " + own.size() + " of them.");
+        }
+        if (own.stream().anyMatch(Ranked::isSafety)) {
+            because.add("Safety comes before every rank: it opens the block, and nobody hits before its check.");
+        } else {
+            own.stream().limit(1).map(Ranked::words).forEach(because::add);
+        }
+        if (own.stream().noneMatch(one -> one.gap().verdict().stands() || one.isSafety()) && !own.isEmpty()) {
+            because.add("It is not sure yet; there is room for it, and more film should settle it meanwhile.");
+        }
+        if (!explained.isEmpty()) {
+            because.add("It may also explain " + names(explained) + ".");
+        }
+        own.stream()
+                .flatMap(one -> one.gap().finding().advice().ruleOutFirst().stream())
+                .distinct()
+                .forEach(first -> because.add("Rule out first: " + first));
+        return because;
+    }
+
+    /** Why a skill that prepares others is worked on. */
+    List<String> prerequisite(String skill, Collection<String> after, SkillRoots.State state) {
+        List<String> because = new ArrayList<>();
+        because.add("Comes before " + labels(after) + ".");
+        after.stream()
+                .flatMap(s -> training.prerequisites(s).stream())
+                .filter(p -> p.needs().equals(skill) && !p.because().isEmpty())
+                .map(Prerequisite::because)
+                .distinct()
+                .limit(1)
+                .forEach(because::add);
+        because.add(
+                state == SkillRoots.State.MISSING
+                        ? "Film shows that it is missing."
+                        : "Film has not shown it either way; where staff has seen it, say so and the time goes"
+                                + " elsewhere.");
+        return because;
+    }
+
+    Work.Look look(String skill, List<Prerequisite> choice) {
+        Prerequisite first = choice.get(0);
+        String what = choice.stream().map(p -> label(p.needs())).collect(Collectors.joining(" or "));
+        return new Work.Look(
+                first.needs(),
+                what,
+                "Film has not shown it, and " + label(skill) + " stands on it."
+                        + (first.because().isEmpty() ? "" : " " + first.because()));
+    }
+
+    String explained(Ranked one, Ranked root) {
+        return "\"" + name(root)
+                + "\" may explain it: that is worked on first, and this is looked at again afterwards. "
+                + one.gap().sentence();
+    }
+
+    String noRoom(List<String> chain, int room) {
+        return "There is room for " + room + (room == 1 ? " skill" : " skills") + " in this block"
+                + (chain.isEmpty() ? "" : ", and it needs " + labels(chain) + " first") + "; it comes next.";
+    }
+
+    /** What film says of the rest, as far as a coach should know that it was not forgotten. */
+    List<Work.Left> open(Assessment assessment, List<String> told) {
+        return assessment.findings().stream()
+                .filter(one -> !told.contains(one.finding().slug()))
+                .sorted(Judged.mostTellingFirst())
+                .flatMap(one -> why(one).stream()
+                        .map(why -> new Work.Left(
+                                one.finding().slug(), one.finding().shown(), why)))
+                .toList();
+    }
+
+    private static List<String> why(Judged one) {
+        boolean gap = one.finding().polarity() == Polarity.GAP;
+        if (one.finding().polarity() == Polarity.CONDITIONAL && one.verdict().stands()) {
+            return List.of("It hangs on his duty, which nobody has said. "
+                    + one.finding().advice().question().orElse("Ask what he was told."));
+        }
+        if (gap && one.verdict() == Verdict.WATCH) {
+            return List.of("Not sure enough to spend weeks on. " + one.sentence());
+        }
+        if (gap
+                && one.verdict() == Verdict.NOT_ENOUGH_TAPE
+                && one.outcome().rate().events() > 0) {
+            return List.of("Collect reps first. " + one.sentence());
+        }
+        return List.of();
+    }
+
+    private static String name(Ranked one) {
+        return one.gap().finding().shown();
+    }
+
+    private static String names(List<Ranked> some) {
+        return some.stream().map(one -> "\"" + name(one) + "\"").collect(Collectors.joining(", "));
+    }
+
+    private String labels(Collection<String> slugs) {
+        return slugs.stream().map(this::label).collect(Collectors.joining(", "));
+    }
+}

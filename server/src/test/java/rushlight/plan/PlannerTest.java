@@ -1,0 +1,296 @@
+package rushlight.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import org.junit.jupiter.api.DisplayNameGeneration;
+import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
+import org.junit.jupiter.api.Test;
+import rushlight.evidence.Rate;
+import rushlight.evidence.Verdict;
+import rushlight.findings.Assessment;
+import rushlight.findings.DemoLeague;
+import rushlight.findings.Judged;
+import rushlight.findings.Outcome;
+import rushlight.knowledge.Ontology;
+import rushlight.knowledge.PlanNotice;
+import rushlight.knowledge.Taxonomy;
+import rushlight.knowledge.Training;
+
+/** The way from what film shows of everybody in the demo league to weeks of practice. */
+@DisplayNameGeneration(ReplaceUnderscores.class)
+class PlannerTest {
+    private static final Ontology BOOK = Ontology.packaged();
+    private static final Taxonomy TAXONOMY = Taxonomy.of(BOOK);
+    private static final Planner PLANNER = Planner.of(BOOK, Training.of(BOOK), TAXONOMY);
+    private static final List<Assessment> LEAGUE = DemoLeague.assessed().assessments().stream()
+            .sorted(Comparator.comparing(one -> one.prospect().name()))
+            .toList();
+    private static final PlanRequest.Rules HITTING = new PlanRequest.Rules(
+            Optional.of("high-school-2014"),
+            Optional.of(LocalDate.of(2026, 8, 1)),
+            Optional.of("thud"),
+            OptionalInt.empty(),
+            OptionalInt.empty(),
+            false,
+            Map.of());
+
+    @Test
+    void everybody_gets_a_plan_that_keeps_every_rule_or_hears_that_no_gap_stands() {
+        int made = 0;
+        for (Assessment one : LEAGUE) {
+            PlanAnswer answer = PLANNER.plan(one, request(2, 2, HITTING, PlanRequest.Wants.OPEN));
+            if (answer instanceof PlanAnswer.Made m) {
+                Plan plan = m.plan();
+                made++;
+                assertThat(PlanCheck.of(plan.task(), plan.result().sessions()))
+                        .as(one.prospect().name())
+                        .isEmpty();
+                assertThat(plan.decides()).contains("Certified coaches and licensed medical staff decide");
+                assertThat(plan.notices()).extracting(PlanNotice::part).contains(PlanNotice.Part.values());
+                assertThat(plan.blocks().filter(b -> b.level().rank() > 1))
+                        .allSatisfy(b -> assertThat(b.cautions()).isNotEmpty());
+                assertThat(plan.work().targets()).isNotEmpty().allSatisfy(t -> assertThat(t.because())
+                        .isNotEmpty());
+                assertThat(plan.retest()).isNotEmpty();
+            } else {
+                assertThat(((PlanAnswer.Impossible) answer).reasons().get(0)).startsWith("No gap stands");
+            }
+        }
+        assertThat(made).isGreaterThanOrEqualTo(14);
+    }
+
+    @Test
+    void the_same_film_and_the_same_wishes_give_the_same_plan() {
+        PlanRequest request = request(2, 2, HITTING, PlanRequest.Wants.OPEN);
+        Plan one = made(PLANNER.plan(player("Lucan Whitlow"), request));
+        Plan other = made(PLANNER.plan(player("Lucan Whitlow"), request));
+        assertThat(other.weeks()).isEqualTo(one.weeks());
+        assertThat(other.work()).isEqualTo(one.work());
+    }
+
+    @Test
+    void what_a_skill_needs_stands_before_it_and_several_findings_share_one_skill() {
+        Work work =
+                made(PLANNER.plan(player("Lucan Whitlow"), PlanRequest.open())).work();
+        List<String> order = work.targets().stream().map(Work.Target::skill).toList();
+        for (Work.Target target : work.targets()) {
+            assertThat(order.subList(0, order.indexOf(target.skill()))).containsAll(target.first());
+        }
+        assertThat(work.target("rush-plan").orElseThrow().findings())
+                .contains("primary-without-counter", "one-move-rusher");
+        assertThat(work.target("inside-step-redirect").orElseThrow().first()).contains("set-recognition");
+        assertThat(work.target("set-recognition").orElseThrow().role()).isEqualTo(Work.Role.PREREQUISITE);
+        assertThat(work.look()).extracting(Work.Look::skill).contains("ball-key");
+        assertThat(work.left()).extracting(Work.Left::finding).contains("trouble-stacking-pullers");
+    }
+
+    @Test
+    void where_nobody_names_the_rules_nobody_hits_anybody() {
+        Plan plan = made(
+                PLANNER.plan(player("Lucan Whitlow"), request(2, 2, PlanRequest.Rules.OPEN, PlanRequest.Wants.OPEN)));
+        assertThat(plan.blocks()).isNotEmpty().allSatisfy(b -> {
+            assertThat(b.contactMinutes()).isZero();
+            assertThat(b.level().rank()).isLessThanOrEqualTo(1);
+        });
+        assertThat(plan.frame().notes()).anyMatch(note -> note.contains("nobody has said whose rules hold"));
+    }
+
+    @Test
+    void a_looser_number_is_refused_with_the_one_it_would_loosen_and_a_stricter_one_holds() {
+        List<String> refused = refused(limits(Map.of("contact-minutes-a-week", new BigDecimal(90))));
+        assertThat(refused)
+                .singleElement()
+                .asString()
+                .contains("90 min would be looser than at most 60 min", "high school, national recommendation of 2014");
+        assertThat(refused(limits(Map.of("lighter-sets-before-control", BigDecimal.ZERO))))
+                .singleElement()
+                .asString()
+                .contains("looser than at least 1 sets");
+        Plan plan = made(PLANNER.plan(
+                player("Lucan Whitlow"),
+                request(2, 2, limits(Map.of("skills-a-session", BigDecimal.ONE)), PlanRequest.Wants.OPEN)));
+        assertThat(plan.weeks()).allSatisfy(w -> assertThat(w.sessions())
+                .allSatisfy(s -> assertThat(s.blocks()).hasSizeLessThanOrEqualTo(1)));
+    }
+
+    @Test
+    void rules_that_were_checked_long_ago_allow_no_full_contact() {
+        PlanRequest.Time time = new PlanRequest.Time(
+                Optional.empty(),
+                OptionalInt.of(1),
+                OptionalInt.of(2),
+                OptionalInt.empty(),
+                Optional.of(LocalDate.of(2028, 8, 7)));
+        Plan plan = made(PLANNER.plan(
+                player("Lucan Whitlow"),
+                new PlanRequest(time, PlanRequest.There.OPEN, HITTING, PlanRequest.Wants.OPEN)));
+        assertThat(plan.frame().notes()).anyMatch(note -> note.contains("last checked on 2026-08-01"));
+        assertThat(plan.blocks()).allSatisfy(b -> assertThat(b.contactMinutes()).isZero());
+        assertThat(plan.weeks().get(0).sessions().get(0).date()).contains(LocalDate.of(2028, 8, 7));
+    }
+
+    @Test
+    void days_of_heat_acclimatization_hold_the_contact_down() {
+        PlanRequest.Rules camp = new PlanRequest.Rules(
+                HITTING.profile(),
+                HITTING.checked(),
+                HITTING.approved(),
+                OptionalInt.empty(),
+                OptionalInt.of(1),
+                false,
+                Map.of());
+        Plan plan = made(PLANNER.plan(player("Lucan Whitlow"), request(2, 4, camp, PlanRequest.Wants.OPEN)));
+        List<Slot> slots = plan.task().slots();
+        assertThat(slots.subList(0, 2)).allSatisfy(s -> assertThat(s.highest()).isZero());
+        assertThat(slots.subList(2, 5)).allSatisfy(s -> assertThat(s.highest()).isLessThanOrEqualTo(1));
+    }
+
+    @Test
+    void what_a_person_wants_comes_first_in_his_order_and_what_he_leaves_out_stays_out() {
+        PlanRequest.Wants wants = new PlanRequest.Wants(
+                List.of("plays-high", "no-inside-counter"),
+                List.of("rush-plan"),
+                List.of("set-recognition"),
+                List.of());
+        Plan plan = made(PLANNER.plan(player("Lucan Whitlow"), request(2, 3, HITTING, wants)));
+        Work work = plan.work();
+        int high = work.target("first-two-steps").orElseThrow().weight();
+        int inside = work.target("inside-step-redirect").orElseThrow().weight();
+        assertThat(high).isGreaterThan(inside);
+        assertThat(work.targets()).allSatisfy(t -> assertThat(t.weight()).isLessThanOrEqualTo(high));
+        assertThat(work.target("rush-plan")).isEmpty();
+        assertThat(work.target("set-recognition")).isEmpty();
+        assertThat(work.left())
+                .anyMatch(l -> l.finding().equals("one-move-rusher") && l.why().equals("Left out by hand."));
+        assertThat(refused(HITTING, new PlanRequest.Wants(List.of("no-such"), List.of(), List.of(), List.of())))
+                .singleElement()
+                .asString()
+                .contains("no-such");
+    }
+
+    @Test
+    void matters_of_safety_open_the_block_and_keep_full_contact_away_while_they_are_left_out() {
+        Assessment his = withOneCrown(player("Lucan Whitlow"));
+        Plan plan = made(PLANNER.plan(his, request(2, 3, HITTING, PlanRequest.Wants.OPEN)));
+        Work.Target safety = plan.work().targets().stream()
+                .filter(t -> t.role() == Work.Role.SAFETY)
+                .findFirst()
+                .orElseThrow();
+        assertThat(plan.weeks().get(0).sessions().get(0).blocks())
+                .extracting(Plan.Block::skill)
+                .contains(safety.skill());
+        assertThat(plan.work().targets()).allSatisfy(t -> assertThat(t.weight()).isLessThanOrEqualTo(safety.weight()));
+
+        PlanRequest.Wants without =
+                new PlanRequest.Wants(List.of("inside-hand-placement"), safety.findings(), List.of(), List.of());
+        Plan other = made(PLANNER.plan(his, request(2, 3, HITTING, without)));
+        assertThat(other.frame().notes()).anyMatch(note -> note.contains("a matter of safety was left out by hand"));
+        assertThat(other.task().limits().approvedRank())
+                .isLessThan(other.task().limits().contactRank());
+    }
+
+    @Test
+    void where_nothing_keeps_all_limits_it_says_which_clash_and_what_would_have_to_give() {
+        PlanRequest.Wants wants = new PlanRequest.Wants(
+                List.of("no-inside-counter", "one-move-rusher"),
+                List.of(),
+                List.of(),
+                List.of(new Wish.Pin(0, "rush-plan-card-walk"), new Wish.Leave("rush-plan-card-walk")));
+        PlanAnswer answer = PLANNER.plan(player("Lucan Whitlow"), request(2, 3, HITTING, wants));
+        assertThat(answer).isInstanceOf(PlanAnswer.Impossible.class);
+        PlanAnswer.Impossible no = (PlanAnswer.Impossible) answer;
+        assertThat(no.clash()).anyMatch(rule -> rule.contains("what was decided by hand"));
+        assertThat(no.giveUp()).singleElement().asString().startsWith("take back what was decided by hand");
+    }
+
+    /** The same man, who once dropped his head into contact. */
+    private static Assessment withOneCrown(Assessment one) {
+        List<Judged> findings = one.findings().stream()
+                .map(j -> j.finding().slug().equals("crown-first-contact") ? once(j) : j)
+                .toList();
+        return new Assessment(
+                one.prospect(),
+                one.reps(),
+                one.games(),
+                one.leftOut(),
+                one.primary(),
+                one.twoMoves(),
+                findings,
+                one.conclusions(),
+                one.likelyDuties());
+    }
+
+    private static Judged once(Judged j) {
+        Outcome outcome = new Outcome(
+                Verdict.LIKELY,
+                new Rate(1, 20),
+                OptionalDouble.of(0.05),
+                Optional.empty(),
+                OptionalDouble.empty(),
+                OptionalInt.empty(),
+                false,
+                List.of(),
+                Optional.empty());
+        return new Judged(
+                j.finding(),
+                outcome,
+                j.games(),
+                j.heavyOpponent(),
+                j.bounds(),
+                j.conditional(),
+                j.mixedWith(),
+                j.rootedIn(),
+                j.evidence(),
+                "Dropped his head once.");
+    }
+
+    private static PlanRequest.Rules limits(Map<String, BigDecimal> stricter) {
+        return new PlanRequest.Rules(
+                HITTING.profile(),
+                HITTING.checked(),
+                HITTING.approved(),
+                OptionalInt.empty(),
+                OptionalInt.empty(),
+                false,
+                stricter);
+    }
+
+    private static List<String> refused(PlanRequest.Rules rules) {
+        return refused(rules, PlanRequest.Wants.OPEN);
+    }
+
+    private static List<String> refused(PlanRequest.Rules rules, PlanRequest.Wants wants) {
+        PlanAnswer answer = PLANNER.plan(player("Lucan Whitlow"), request(2, 2, rules, wants));
+        return ((PlanAnswer.Refused) answer).reasons();
+    }
+
+    private static Assessment player(String name) {
+        return LEAGUE.stream()
+                .filter(one -> one.prospect().name().equals(name))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static PlanRequest request(int weeks, int sessions, PlanRequest.Rules rules, PlanRequest.Wants wants) {
+        PlanRequest.Time time = new PlanRequest.Time(
+                Optional.empty(),
+                OptionalInt.of(weeks),
+                OptionalInt.of(sessions),
+                OptionalInt.empty(),
+                Optional.empty());
+        return new PlanRequest(time, PlanRequest.There.OPEN, rules, wants);
+    }
+
+    private static Plan made(PlanAnswer answer) {
+        assertThat(answer).as(answer.toString()).isInstanceOf(PlanAnswer.Made.class);
+        return ((PlanAnswer.Made) answer).plan();
+    }
+}

@@ -219,7 +219,8 @@ final class RepRoutes {
         return new LogId(Identity.slug(kept.log().evaluator()), ctx.pathParam("prospect"), ctx.pathParam("game"));
     }
 
-    private static String plain(String etag) {
+    /** A version's name without what HTTP hangs on it. */
+    static String plain(String etag) {
         return etag.strip().replaceFirst("^W/", "").replace("\"", "").replaceFirst("--(gzip|br)$", "");
     }
 

@@ -130,9 +130,13 @@ class NotesPageTest {
     @Test
     void what_this_browser_kept_before_the_server_did_is_brought_to_it_once() throws IOException {
         browser.open("/notes");
-        browser.script("localStorage.setItem('notes:older.vtt', JSON.stringify({chosen: {'technique-9:wide nine': true}, phases: {},"
-                + " outline: [['technique-9:wide nine', 'chop:chops', 'dip:dips', 'flatten:flattens', 'sack:sack', 'dip#2:dip'],"
-                + " ['technique-5:five technique', 'bull-rush:bull rush']]}))");
+        browser.script("""
+                return fetch('/api/notes?name=older.vtt', {method: 'POST', headers: {'Content-Type': 'text/plain'}, body: arguments[0]})
+                  .then(answer => answer.json()).then(sheet => {
+                    const outline = sheet.notes.reps.map(rep => rep.tags.map(tag => tag.key));
+                    localStorage.setItem('notes:older.vtt', JSON.stringify({chosen: {[outline[0][0]]: true}, phases: {}, outline}));
+                  })
+                """, SPOKEN);
         pick("older.vtt", SPOKEN);
         browser.sees("1 tag accepted on 1 rep");
         assertThat(browser.script("return String(localStorage.getItem('notes:older.vtt'))")).isEqualTo("null");

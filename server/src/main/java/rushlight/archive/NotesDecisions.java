@@ -144,8 +144,7 @@ public final class NotesDecisions {
 
     private static Kept kept(KeptDecisions.Kept set) {
         try {
-            return new Kept(
-                    set.id(), set.file(), set.version(), set.when(), JSON.readValue(set.text(), Review.class));
+            return new Kept(set.id(), set.file(), set.version(), set.when(), JSON.readValue(set.text(), Review.class));
         } catch (JsonProcessingException e) {
             throw new FolderException(
                     "The decisions kept on " + set.file() + " cannot be read: " + e.getOriginalMessage(), e);

@@ -33,8 +33,7 @@ final class DecidedRows {
     List<List<String>> rows(
             Narration narration, NoteReader reader, ProposedLog log, ProposedLog.Heading heading, PrintWriter err) {
         Notes notes = reader.read(narration, heading.prospect());
-        NotesDecisions.Found found =
-                NotesDecisions.among(kept, narration.source(), Carrying.outline(notes));
+        NotesDecisions.Found found = NotesDecisions.among(kept, narration.source(), Carrying.outline(notes));
         if (found.version() == 0) {
             err.println("Nothing is decided on " + narration.source() + "; every tag that was read is in the log.");
         } else {
@@ -44,7 +43,9 @@ final class DecidedRows {
                             && !found.decided().chosen().containsKey(key))
                     .count();
             err.println(narration.source() + ": decisions of " + found.when() + " hold; "
-                    + (open == 0 ? "every tag is decided on." : Numbers.of(open, "tag") + " not decided on, charted as read."));
+                    + (open == 0
+                            ? "every tag is decided on."
+                            : Numbers.of(open, "tag") + " not decided on, charted as read."));
         }
         return log.rows(reader.reviewed(narration, notes, found.decided(), true), heading);
     }

@@ -36,9 +36,9 @@ import rushlight.web.NotesAnswer;
             "",
             "Notes with times: WebVTT, SubRip, or lines such as \"[1:02] wide 9, dips\". No rep is kept: look at the"
                     + " reps, or write them as a film log to edit and to import. What is said of the player in general is"
-                    + " kept by --save, and stands beside his reps in rushlight assess. What was decided on a file on the notes page"
-                    + " holds for --format csv where --data DIR names the folder: rejected tags stay out, changed and"
-                    + " added ones come in, split and merged reps are as they were left.",
+                    + " kept by --save, and stands beside his reps in rushlight assess. What was decided on a file on the"
+                    + " notes page holds for --format csv where --data DIR names the folder: rejected tags stay out,"
+                    + " changed and added ones come in, split and merged reps are as they were left.",
             ""
         },
         footer = {

@@ -179,7 +179,8 @@ public final class Carrying {
                     .findFirst()
                     .map(token -> reps.get(token.rep))
                     .map(rep -> now.get(rep - 1))
-                    .filter(tags -> !tags.isEmpty() && key(merge).filter(key -> !isFirst(key)).isEmpty())
+                    .filter(tags -> !tags.isEmpty()
+                            && key(merge).filter(key -> !isFirst(key)).isEmpty())
                     .ifPresent(tags -> merges.add(tags.get(0)));
         }
         return merges;

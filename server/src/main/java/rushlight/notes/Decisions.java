@@ -25,8 +25,7 @@ public record Decisions(
         Set<String> splits,
         Set<String> merges) {
     /** Nothing decided. */
-    public static final Decisions NONE =
-            new Decisions(Map.of(), Map.of(), Map.of(), List.of(), Set.of(), Set.of());
+    public static final Decisions NONE = new Decisions(Map.of(), Map.of(), Map.of(), List.of(), Set.of(), Set.of());
 
     /**
      * A tag that a person added.

@@ -48,8 +48,7 @@ final class Reviewing {
         }
 
         ReviewedRep rep() {
-            return new ReviewedRep(
-                    name, new ProposedRep(begun.ordinal(), phase, start, end, from, to, replays, tags));
+            return new ReviewedRep(name, new ProposedRep(begun.ordinal(), phase, start, end, from, to, replays, tags));
         }
     }
 
@@ -59,7 +58,10 @@ final class Reviewing {
         for (int i = 0; i < notes.reps().size(); i++) {
             rep(notes.reps().get(i), keys.get(i));
         }
-        return parts.stream().filter(part -> !part.tags.isEmpty()).map(Part::rep).toList();
+        return parts.stream()
+                .filter(part -> !part.tags.isEmpty())
+                .map(Part::rep)
+                .toList();
     }
 
     private void rep(ProposedRep rep, List<String> keys) {
@@ -75,13 +77,18 @@ final class Reviewing {
             before.phase = before.phase.or(rep::phase);
         } else {
             String chosen = decided.phases().get(Integer.toString(rep.ordinal()));
-            parts.add(new Part(rep, "", rep.start(), rep.from(), Optional.ofNullable(chosen).or(rep::phase)));
+            parts.add(new Part(
+                    rep,
+                    "",
+                    rep.start(),
+                    rep.from(),
+                    Optional.ofNullable(chosen).or(rep::phase)));
         }
         last().replays.addAll(rep.replays());
         int split = 0;
         for (Item item : items) {
-            boolean begins = !item.key.isEmpty()
-                    && decided.splits().contains(item.key) && !item.key.equals(keys.get(0));
+            boolean begins =
+                    !item.key.isEmpty() && decided.splits().contains(item.key) && !item.key.equals(keys.get(0));
             if (begins) {
                 split(rep, item, ++split);
             }
@@ -99,7 +106,8 @@ final class Reviewing {
             before.end = start;
         }
         before.to = item.said.from();
-        Optional<String> phase = Optional.ofNullable(decided.phases().get(item.key)).or(rep::phase);
+        Optional<String> phase =
+                Optional.ofNullable(decided.phases().get(item.key)).or(rep::phase);
         parts.add(new Part(rep, part(split), start, item.said.from(), phase));
     }
 

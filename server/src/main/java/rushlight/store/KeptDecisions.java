@@ -100,9 +100,7 @@ public final class KeptDecisions {
         graph.add(Triple.create(node, RDFS.label.asNode(), NodeFactory.createLiteralString(set.file())));
         graph.add(Triple.create(node, Terms.REVISION, Store.integer(set.version())));
         graph.add(Triple.create(
-                node,
-                Terms.GENERATED,
-                NodeFactory.createLiteralDT(set.when().toString(), XSDDatatype.XSDdateTime)));
+                node, Terms.GENERATED, NodeFactory.createLiteralDT(set.when().toString(), XSDDatatype.XSDdateTime)));
         graph.add(Triple.create(node, DECIDED, NodeFactory.createLiteralString(set.text())));
     }
 
@@ -114,7 +112,10 @@ public final class KeptDecisions {
                         .map(Long::parseLong)
                         .findFirst()
                         .orElse(0L),
-                text(graph, node, Terms.GENERATED).map(Instant::parse).findFirst().orElse(Instant.EPOCH),
+                text(graph, node, Terms.GENERATED)
+                        .map(Instant::parse)
+                        .findFirst()
+                        .orElse(Instant.EPOCH),
                 text(graph, node, DECIDED).findFirst().orElse(""));
     }
 

@@ -31,8 +31,7 @@ public record DecidedIn(
                 filled(phases),
                 filled(changed),
                 Objects.requireNonNullElse(added, List.<Added>of()).stream()
-                        .map(one -> new Decisions.Added(
-                                word(one.concept), word(one.text), one.rep, word(one.after)))
+                        .map(one -> new Decisions.Added(word(one.concept), word(one.text), one.rep, word(one.after)))
                         .toList(),
                 Objects.requireNonNullElse(splits, Set.of()),
                 Objects.requireNonNullElse(merges, Set.of()));

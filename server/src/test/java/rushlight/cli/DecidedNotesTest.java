@@ -42,7 +42,8 @@ class DecidedNotesTest {
                 Set.of()));
 
         Said same = csv(NOTES);
-        Said corrected = csv("[0:01] Next one. Seven technique, rip, hurry.\n" + NOTES.replace("[0:04]", "[0:24] Next one.").replace("[0:15]", "[0:35]"));
+        Said corrected = csv("[0:01] Next one. Seven technique, rip, hurry.\n"
+                + NOTES.replace("[0:04]", "[0:24] Next one.").replace("[0:15]", "[0:35]"));
         Said other = csv("[0:04] Spin, loop.");
 
         assertThat(same.out()).contains("swim").doesNotContain("chop", "dip");

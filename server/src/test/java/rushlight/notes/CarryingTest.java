@@ -26,9 +26,11 @@ class CarryingTest {
             List<LongestRow.Pair> pairs = LongestRow.of(a, b);
 
             for (int i = 0; i < pairs.size(); i++) {
-                assertThat(a.get(pairs.get(i).one())).isEqualTo(b.get(pairs.get(i).other()));
+                assertThat(a.get(pairs.get(i).one()))
+                        .isEqualTo(b.get(pairs.get(i).other()));
                 if (i > 0) {
-                    assertThat(pairs.get(i).one()).isGreaterThan(pairs.get(i - 1).one());
+                    assertThat(pairs.get(i).one())
+                            .isGreaterThan(pairs.get(i - 1).one());
                     assertThat(pairs.get(i).other())
                             .isGreaterThan(pairs.get(i - 1).other());
                 }
@@ -47,7 +49,9 @@ class CarryingTest {
             assertThat(Carrying.carried(decided, keys, keys)).isEqualTo(decided);
             List<List<String>> copy = new ArrayList<>(keys);
             copy.add(List.of("in-general/new:words"));
-            assertThat(Carrying.carried(decided, keys, copy)).as("seed %d", seed).isEqualTo(decided);
+            assertThat(Carrying.carried(decided, keys, copy))
+                    .as("seed %d", seed)
+                    .isEqualTo(decided);
         }
     }
 
@@ -152,10 +156,8 @@ class CarryingTest {
     void a_split_is_needless_where_the_notes_now_open_a_rep_and_a_merge_where_they_do_not() {
         List<List<String>> one = keyed(List.of(List.of("rip", "sack", "bull", "hurry")));
         List<List<String>> two = keyed(List.of(List.of("rip", "sack"), List.of("bull", "hurry")));
-        Decisions split = new Decisions(
-                Map.of(), Map.of(), Map.of(), List.of(), Set.of("bull:said bull"), Set.of());
-        Decisions merge = new Decisions(
-                Map.of(), Map.of(), Map.of(), List.of(), Set.of(), Set.of("bull:said bull"));
+        Decisions split = new Decisions(Map.of(), Map.of(), Map.of(), List.of(), Set.of("bull:said bull"), Set.of());
+        Decisions merge = new Decisions(Map.of(), Map.of(), Map.of(), List.of(), Set.of(), Set.of("bull:said bull"));
 
         assertThat(Carrying.carried(split, one, two)).isEqualTo(Decisions.NONE);
         assertThat(Carrying.carried(merge, two, one)).isEqualTo(Decisions.NONE);
@@ -165,7 +167,8 @@ class CarryingTest {
     void another_file_is_not_like_it_and_a_corrected_one_is() {
         List<List<String>> file = keyed(List.of(List.of("rip", "sack"), List.of("dip", "bull")));
 
-        assertThat(Carrying.likeness(file, keyed(List.of(List.of("spin", "hurry"))))).isZero();
+        assertThat(Carrying.likeness(file, keyed(List.of(List.of("spin", "hurry")))))
+                .isZero();
         assertThat(Carrying.likeness(file, keyed(List.of(List.of("rip", "sack", "spin"), List.of("dip")))))
                 .isEqualTo(0.75);
         assertThat(Carrying.likeness(file, file)).isEqualTo(1);

@@ -42,7 +42,8 @@ class ReviewingTest {
     @ParameterizedTest
     @MethodSource("cases")
     void reps_are_as_a_person_left_them(JsonNode one) throws IOException {
-        Decisions decided = JSON.treeToValue(one.get("decided"), DecidedIn.class).decisions();
+        Decisions decided =
+                JSON.treeToValue(one.get("decided"), DecidedIn.class).decisions();
 
         List<ReviewedRep> reps = DevelopmentSetTest.READER.reviewed(narration(), notes(), decided, false);
 
@@ -60,7 +61,11 @@ class ReviewingTest {
             List<String> tags = new ArrayList<>();
             rep.get(4).forEach(tag -> tags.add(tag.asText()));
             wanted.add(List.of(
-                    rep.get(0).asText(), rep.get(1).asText(), rep.get(2).asDouble(), rep.get(3).asDouble(), tags));
+                    rep.get(0).asText(),
+                    rep.get(1).asText(),
+                    rep.get(2).asDouble(),
+                    rep.get(3).asDouble(),
+                    tags));
         }
         assertThat(got).as(one.get("name").asText()).isEqualTo(wanted);
     }

@@ -48,9 +48,8 @@ final class DecisionRoutes {
                         .filter(one -> one.version() == version.getAsInt())
                         .findFirst()
                 : sets.one(id);
-        NotesDecisions.Kept kept = found
-                .orElseThrow(() -> Problem.of(404, "No decisions on notes are kept under that id.")
-                        .thrown());
+        NotesDecisions.Kept kept = found.orElseThrow(() ->
+                Problem.of(404, "No decisions on notes are kept under that id.").thrown());
         Versions.json(ctx, DecisionsAnswer.etag(kept.version()), () -> answer(kept));
     }
 
@@ -81,7 +80,9 @@ final class DecisionRoutes {
         }
         NotesDecisions.Kept now = put.now().orElseThrow();
         ctx.status(version == 0 ? 201 : 200).header("ETag", DecisionsAnswer.etag(now.version()));
-        Versions.json(ctx, Map.of("id", id, "version", now.version(), "when", now.when().toString()));
+        Versions.json(
+                ctx,
+                Map.of("id", id, "version", now.version(), "when", now.when().toString()));
     }
 
     /** The version that is changed; 0 for one that is not there yet. */

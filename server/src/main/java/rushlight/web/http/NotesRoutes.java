@@ -129,8 +129,7 @@ final class NotesRoutes {
         String game = told("game", in.game());
         Narration narration = narration(in);
         NoteReader reader = archive.book().notes();
-        List<ReviewedRep> reps =
-                reader.reviewed(narration, reader.read(narration, prospect), decisions(in), false);
+        List<ReviewedRep> reps = reader.reviewed(narration, reader.read(narration, prospect), decisions(in), false);
         var heading = new ProposedLog.Heading(
                 prospect,
                 game,

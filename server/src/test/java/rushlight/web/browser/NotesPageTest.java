@@ -131,15 +131,16 @@ class NotesPageTest {
     void what_this_browser_kept_before_the_server_did_is_brought_to_it_once() throws IOException {
         browser.open("/notes");
         browser.script("""
-                return fetch('/api/notes?name=older.vtt', {method: 'POST', headers: {'Content-Type': 'text/plain'}, body: arguments[0]})
-                  .then(answer => answer.json()).then(sheet => {
-                    const outline = sheet.notes.reps.map(rep => rep.tags.map(tag => tag.key));
-                    localStorage.setItem('notes:older.vtt', JSON.stringify({chosen: {[outline[0][0]]: true}, phases: {}, outline}));
-                  })
-                """, SPOKEN);
+            return fetch('/api/notes?name=older.vtt', {method: 'POST', headers: {'Content-Type': 'text/plain'}, body: arguments[0]})
+              .then(answer => answer.json()).then(sheet => {
+                const outline = sheet.notes.reps.map(rep => rep.tags.map(tag => tag.key));
+                localStorage.setItem('notes:older.vtt', JSON.stringify({chosen: {[outline[0][0]]: true}, phases: {}, outline}));
+              })
+            """, SPOKEN);
         pick("older.vtt", SPOKEN);
         browser.sees("1 tag accepted on 1 rep");
-        assertThat(browser.script("return String(localStorage.getItem('notes:older.vtt'))")).isEqualTo("null");
+        assertThat(browser.script("return String(localStorage.getItem('notes:older.vtt'))"))
+                .isEqualTo("null");
 
         pick("older.vtt", SPOKEN);
 
@@ -153,9 +154,10 @@ class NotesPageTest {
         browser.click(browser.one("h2"));
         browser.keys("j", "a");
         browser.sees("\u00b7 kept");
-        browser.script("return fetch('/api/notes/decisions/shared-vtt').then(a => a.json()).then(one => fetch('/api/notes/decisions/shared-vtt',"
-                + "{method: 'PUT', headers: {'Content-Type': 'application/json', 'If-Match': '\"d' + one.version + '\"'},"
-                + " body: JSON.stringify({file: one.file, decided: {chosen: {}}, outline: one.outline})})).then(a => a.status)");
+        browser.script("return fetch('/api/notes/decisions/shared-vtt').then(a => a.json()).then(one =>"
+                + " fetch('/api/notes/decisions/shared-vtt',{method: 'PUT', headers: {'Content-Type':"
+                + " 'application/json', 'If-Match': '\"d' + one.version + '\"'}, body: JSON.stringify({file:"
+                + " one.file, decided: {chosen: {}}, outline: one.outline})})).then(a => a.status)");
 
         browser.keys("r");
         browser.sees("Somebody decided on these notes after you opened them.");
@@ -178,10 +180,14 @@ class NotesPageTest {
         browser.one(".tag-editor [role=option]");
         browser.keys(Keys.ENTER);
         browser.sees("read as");
-        assertThat(browser.one(".tag.lit.accepted").getText().toLowerCase(java.util.Locale.ROOT)).contains("spin");
+        assertThat(browser.one(".tag.lit.accepted").getText().toLowerCase(java.util.Locale.ROOT))
+                .contains("spin");
 
-        browser.script("const words = document.querySelector('.words'), mark = [...words.querySelectorAll('mark')].find(one => /dips/.test(one.textContent));"
-                + "const range = document.createRange(); range.selectNodeContents(mark); getSelection().removeAllRanges(); getSelection().addRange(range)");
+        browser.script(
+                "const words = document.querySelector('.words'), mark = [...words.querySelectorAll('mark')].find(one"
+                        + " => /dips/.test(one.textContent));const range = document.createRange();"
+                        + " range.selectNodeContents(mark); getSelection().removeAllRanges();"
+                        + " getSelection().addRange(range)");
         browser.keys("t");
         browser.one(".tag-editor input").sendKeys("long arm");
         browser.one(".tag-editor [role=option]");
@@ -199,7 +205,9 @@ class NotesPageTest {
         browser.click(browser.named(".stretch button", "Make it a rep of its own"));
         browser.waitsUntil("the rep to stand alone", () -> !browser.text().contains("Goes on with rep 1."));
         browser.keys("m");
-        browser.waitsUntil("a third rep", () -> browser.text().contains("Goes on") || browser.text().contains("Rep 2"));
+        browser.waitsUntil(
+                "a third rep",
+                () -> browser.text().contains("Goes on") || browser.text().contains("Rep 2"));
 
         browser.sees("\u00b7 kept");
         pick("review.vtt", SPOKEN);
@@ -215,13 +223,16 @@ class NotesPageTest {
         browser.one("#video").sendKeys("calder-mill-at-harrow-vale.webm", Keys.TAB);
         browser.click(browser.all(".stretch .words").get(1));
 
-        browser.waitsUntil("the film to stand at the second line", () -> browser.script(
-                        "const film = document.querySelector('video'); return Boolean(film.src) && film.readyState > 0 && Math.abs(film.currentTime - 12) < 0.2")
-                .equals(true));
+        browser.waitsUntil(
+                "the film to stand at the second line",
+                () -> browser.script("const film = document.querySelector('video'); return Boolean(film.src) &&"
+                                + " film.readyState > 0 && Math.abs(film.currentTime - 12) < 0.2")
+                        .equals(true));
         browser.click(browser.named("button.cue", "0:20"));
-        browser.waitsUntil("the film to stand at the third line", () -> browser.script(
-                        "return Math.abs(document.querySelector('video').currentTime - 20) < 0.2")
-                .equals(true));
+        browser.waitsUntil(
+                "the film to stand at the third line",
+                () -> browser.script("return Math.abs(document.querySelector('video').currentTime - 20) < 0.2")
+                        .equals(true));
     }
 
     @Test

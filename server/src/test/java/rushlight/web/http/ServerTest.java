@@ -364,7 +364,9 @@ class ServerTest {
         assertThat(first.statusCode()).isEqualTo(201);
         String tag = first.headers().firstValue("ETag").orElseThrow();
         assertThat(etag(one)).isEqualTo(tag);
-        assertThat(json(send("POST", read, "text/plain", NOTES)).at("/kept/decided/chosen/" + pointer(key)).asBoolean())
+        assertThat(json(send("POST", read, "text/plain", NOTES))
+                        .at("/kept/decided/chosen/" + pointer(key))
+                        .asBoolean())
                 .isTrue();
         String none = decisions("decided.txt", "{}");
         assertThat(send("PUT", one, JSON_TYPE, none, "If-Match", tag).statusCode())
@@ -386,7 +388,8 @@ class ServerTest {
     }
 
     private static String decisions(String file, String decided) throws Exception {
-        JsonNode notes = json(send("POST", "/api/notes?name=" + file, "text/plain", NOTES)).get("notes");
+        JsonNode notes = json(send("POST", "/api/notes?name=" + file, "text/plain", NOTES))
+                .get("notes");
         ArrayNode outline = JSON.createArrayNode();
         for (JsonNode rep : notes.get("reps")) {
             ArrayNode keys = outline.addArray();

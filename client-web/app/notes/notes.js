@@ -7,8 +7,8 @@ import { clipDeck } from '../film/clip.js';
 import { save } from '../import/report.js';
 import { pageKeys } from '../shell/keys.js';
 import { notice } from '../shell/notices.js';
-import { outline } from './carry.js';
-import { kept, progress, restored } from './notes-state.js';
+import { asKept, held, keeping, letGo, put } from './keeping.js';
+import { begun, decided, outline, progress } from './notes-state.js';
 import { review, told } from './review.js';
 
 const TYPED = 'typed.txt';
@@ -20,17 +20,22 @@ export async function mount(page, context) {
   let file = null;
   let open = null;
   let inGeneral = [];
+  let keeper = null;
   const below = el('div', { 'aria-live': 'off' });
   const trouble = el('div', { role: 'alert' });
-  const far = el('p', { class: 'far', role: 'status' });
+  const far = el('span', {});
   const deck = clipDeck({});
+  const film = el('details', { class: 'brief film-beside' }, el('summary', {}, 'The film beside it'), deck.root);
   const box = (id, words, attributes = {}) => field(words, el('input', { id, autocomplete: 'off', ...attributes }));
   const value = id => page.querySelector(`#${id}`).value.trim();
 
+  const by = deed => event => { event.preventDefault(); deed(); };
   pageKeys('Notes', [
     ['j', 'to the next tag', 'j', () => open?.walk(1)], ['k', 'to the former tag', 'k', () => open?.walk(-1)],
     ['a', 'accept it and go on', 'a', () => open?.choose(true)], ['r', 'reject it and go on', 'r', () => open?.choose(false)],
-    ['s', 'accept what is sure in this rep', 's', () => open?.chooseSure()], ['u', 'take the last decision back', 'u', () => open?.undo()],
+    ['s', 'accept what is sure in this rep', 's', () => open?.chooseSure()], ['c', 'change it to another', 'c', by(() => open?.change())],
+    ['t', 'add a tag, of the marked words where there are some', 't', by(() => open?.add())], ['b', 'a rep begins here', 'b', () => open?.split()],
+    ['m', 'join the rep with the next', 'm', () => open?.merge()], ['u', 'take the last decision back', 'u', () => open?.undo()],
   ]);
 
   const typed = el('textarea', { id: 'typed', rows: 5, placeholder: '[0:12] wide 9, chops, dips, flattens, sack' });
@@ -54,30 +59,63 @@ export async function mount(page, context) {
     show(trouble);
     show(below, el('p', { class: 'loading' }, `Reading ${file.name} …`));
     try {
-      const { body: sheet } = await send('POST', '/api/notes', { parameters: { name: file.name, prospect: value('prospect') }, body: file.text, type: 'text/plain', signal: context.signal });
-      opened(sheet);
+      await keeper?.flush();
+      const sheet = await sheetOf(file);
+      opened(await brought(sheet) ? await sheetOf(file) : sheet);
     } catch (fault) { show(below); failed(fault); }
+  }
+
+  const sheetOf = async ({ name, text }) => (await send('POST', '/api/notes', { parameters: { name, prospect: value('prospect') }, body: text, type: 'text/plain', signal: context.signal })).body;
+
+  /** Brings decisions that only this browser has to the server, where nothing else stands there; whether it did. */
+  async function brought({ kept: { id, version, decided: stored } }) {
+    const mine = held(file.name);
+    if (!mine) return false;
+    const set = { file: file.name, decided: decided(begun(mine.decided)), outline: mine.outline };
+    if (version === (mine.base ?? 0)) {
+      await put(id, version, set);
+      letGo(file.name);
+      return true;
+    }
+    if (JSON.stringify(stored) === JSON.stringify(asKept(set.decided))) letGo(file.name);
+    else {
+      notice('This browser holds other decisions on this file, which the server never got. Those of the server are shown.', null,
+        ['Take this browser\u2019s', async () => { await put(id, version, set); letGo(file.name); await readNotes(); }]);
+    }
+    return false;
   }
 
   function opened(sheet) {
     const { reps, statements } = sheet.notes;
     inGeneral = statements.map(one => one.key);
-    const tags = outline(sheet.notes);
-    const first = restored(recall(file.name), tags);
-    open = review({ sheet, state: first, phases, onchange: changed, onrep: turn });
+    const first = begun(sheet.kept.decided);
+    const saved = el('span', { class: 'soft small' });
+    keeper = keeping({ file: file.name, kept: sheet.kept, outline: outline(sheet.notes), onkept: words => { saved.textContent = ` · ${words}`; }, onstale: both });
+    open = review({ sheet, state: first, phases, onchange: changed, onrep: turn, oncue: cue => { film.open = true; turn({ start: cue.start, end: cue.end }); } });
     show(below,
       el('h2', {}, reps.length ? `${counted(reps.length, 'rep')} in ${file.name}` : `No rep in ${file.name}`),
       reps.length ? null : el('p', {}, 'Nothing in these notes speaks of a rep. One line a rep reads best, with its time in brackets.'),
-      el('details', { class: 'brief film-beside' }, el('summary', {}, 'The film beside it'), deck.root), open.root,
-      el('div', { class: 'save-bar controls' }, far,
+      sheet.kept.version === 0 && sheet.kept.others ? el('p', { class: 'soft' }, `Decisions on ${counted(sheet.kept.others, 'other file')} of this name are kept apart; this one begins its own.`) : null,
+      film, open.root,
+      el('div', { class: 'save-bar controls' }, el('p', { class: 'far', role: 'status' }, far, saved),
         el('button', { type: 'button', class: 'first', onclick: take }, 'Take in what is accepted'),
         el('button', { type: 'button', onclick: download }, 'Download it as CSV')));
-    changed(open.state());
 
-    function changed(state) {
-      if (state !== first) remember(file.name, kept(state, tags));
-      far.textContent = told(progress(reps, state));
+    function changed(state, left) {
+      if (state !== first) { saved.textContent = ''; keeper.save(state); }
+      far.textContent = told(progress(left, state));
     }
+  }
+
+  /** Somebody else decided meanwhile: both versions, and a choice. */
+  function both(current, mine) {
+    const tell = set => `${counted(Object.keys(set.chosen).length, 'decision')}, ${counted(set.added.length + Object.keys(set.changed).length, 'tag')} added or changed`;
+    show(trouble, el('div', { class: 'trouble' },
+      el('p', {}, el('strong', {}, 'Somebody decided on these notes after you opened them.'), ' Nothing of yours is lost: choose which stands; the other can be brought back.'),
+      el('ul', {}, el('li', {}, `Yours: ${tell(mine.decided)}.`), current ? el('li', {}, `Kept now: ${tell(current.decided)}.`) : null),
+      el('p', { class: 'row' }, el('button', { type: 'button', onclick: async () => { show(trouble); await keeper.insist(current, mine); } }, 'Keep mine'),
+        el('button', { type: 'button', onclick: async () => { letGo(file.name); keeper = null; await readNotes(); } }, 'Take what is kept'))));
+    trouble.scrollIntoView({ block: 'nearest' });
   }
 
   const turn = rep => deck.turnTo({ video: value('video'), start: rep?.start ?? null, end: rep?.end ?? null });
@@ -88,20 +126,16 @@ export async function mount(page, context) {
       page.querySelector(`#${missing[0]}`).focus();
       throw new Trouble({ title: 'One thing is missing', detail: `Say ${missing[1]}: a film log names the player and the game.` });
     }
-    return sendForText('POST', '/api/notes/log', { body: decided(), signal: context.signal });
+    return sendForText('POST', '/api/notes/log', { body: all(), signal: context.signal });
   }
 
-  function decided() {
-    const { chosen, phases: named } = open.state();
-    return { name: file.name, text: file.text, prospect: value('prospect'), game: value('game'), video: value('video'), evaluator: value('evaluator'),
-      accepted: Object.keys(chosen).filter(key => chosen[key]), phases: named };
-  }
+  const all = () => ({ name: file.name, text: file.text, prospect: value('prospect'), game: value('game'), video: value('video'), evaluator: value('evaluator'), decided: decided(open.state()) });
 
   /** Keeps what was accepted of the player in general; gives the sentence that says so. */
   async function general() {
     const { chosen } = open.state();
     if (!inGeneral.some(key => chosen[key])) return '';
-    const { body: { opinions } } = await send('POST', '/api/notes/opinions', { body: decided(), signal: context.signal });
+    const { body: { opinions } } = await send('POST', '/api/notes/opinions', { body: all(), signal: context.signal });
     return opinions.length ? ` ${counted(opinions.length, 'opinion')} of him stand${opinions.length === 1 ? 's' : ''} beside what his reps say.` : '';
   }
 
@@ -145,13 +179,4 @@ function dropZone(took) {
     if (event.dataTransfer.files[0]) took(event.dataTransfer.files[0]);
   });
   return zone;
-}
-
-/** Decisions stay in this browser, by the name of the file; to open another file of that name changes none. */
-function remember(name, text) {
-  try { localStorage.setItem(`notes:${name}`, text); } catch { /* A full or forbidden store keeps nothing; the page works on. */ }
-}
-
-function recall(name) {
-  try { return localStorage.getItem(`notes:${name}`); } catch { return null; }
 }

@@ -4,8 +4,8 @@ import { el } from '../parts/elements.js';
 const STAYS = 12000;
 let undoing = null;
 
-/** Says what happened. With `undo` it offers the way back, by button or Ctrl+Z outside of fields. */
-export function notice(text, undo = null) {
+/** Says what happened. With `undo` it offers the way back, by button or Ctrl+Z outside of fields; `more` is another button, [words, deed]. */
+export function notice(text, undo = null, more = null) {
   const home = document.getElementById('notices');
   const line = el('div', { class: 'notice' }, el('span', {}, text));
   const gone = () => { line.remove(); if (undoing === back) undoing = null; };
@@ -14,6 +14,7 @@ export function notice(text, undo = null) {
     line.append(el('button', { type: 'button', class: 'undo', onclick: back }, 'Undo'));
     undoing = back;
   }
+  if (more) line.append(el('button', { type: 'button', onclick: async () => { gone(); await more[1](); } }, more[0]));
   line.append(el('button', { type: 'button', 'aria-label': 'Close this notice', onclick: gone }, '×'));
   home.replaceChildren(line);
   let left = setTimeout(gone, STAYS);

@@ -37,9 +37,9 @@ export async function send(method, path, wants = {}) {
 /** Sends JSON, or text with its type, and reads text back. */
 export const sendForText = (method, path, wants = {}) => sent(method, path, wants).then(answer => answer.text());
 
-function sent(method, path, { parameters = {}, body, type = 'application/json', tag, wait = true, signal } = {}) {
-  const headers = { ...(body === undefined ? {} : { 'Content-Type': type }), ...(tag ? { 'If-Match': tag } : {}), ...(wait ? {} : { Prefer: 'respond-async' }) };
-  return ask(address(path, parameters), { method, headers, body: typeof body === 'string' ? body : JSON.stringify(body), signal });
+function sent(method, path, { parameters = {}, body, type = 'application/json', tag, wait = true, keepalive = false, headers: more = {}, signal } = {}) {
+  const headers = { ...more, ...(body === undefined ? {} : { 'Content-Type': type }), ...(tag ? { 'If-Match': tag } : {}), ...(wait ? {} : { Prefer: 'respond-async' }) };
+  return ask(address(path, parameters), { method, headers, body: typeof body === 'string' ? body : JSON.stringify(body), keepalive, signal });
 }
 
 /** A path with its parameters. */

@@ -1,7 +1,10 @@
 package rushlight.cli;
 
 import java.nio.file.Path;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
 import rushlight.archive.Archive;
 import rushlight.archive.Book;
 
@@ -13,6 +16,16 @@ final class DataFolder {
             defaultValue = "${env:RUSHLIGHT_DATA:-${sys:user.home}/.rushlight}",
             description = "the data folder (now: ${DEFAULT-VALUE})")
     private Path folder = Path.of(".");
+
+    @Spec(Spec.Target.MIXEE)
+    private @Nullable CommandSpec command;
+
+    /** Whether it was named on the command line. */
+    boolean isNamed() {
+        return command != null
+                && command.commandLine() != null
+                && command.commandLine().getParseResult().hasMatchedOption("--data");
+    }
 
     Path folder() {
         return folder;

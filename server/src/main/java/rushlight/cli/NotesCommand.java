@@ -9,6 +9,7 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -35,7 +36,9 @@ import rushlight.web.NotesAnswer;
             "",
             "Notes with times: WebVTT, SubRip, or lines such as \"[1:02] wide 9, dips\". No rep is kept: look at the"
                     + " reps, or write them as a film log to edit and to import. What is said of the player in general is"
-                    + " kept by --save, and stands beside his reps in rushlight assess.",
+                    + " kept by --save, and stands beside his reps in rushlight assess. What was decided on a file on the"
+                    + " notes page holds for --format csv where --data DIR names the folder: rejected tags stay out,"
+                    + " changed and added ones come in, split and merged reps are as they were left.",
             ""
         },
         footer = {
@@ -108,6 +111,7 @@ final class NotesCommand implements Callable<Integer> {
         ProposedLog log = ProposedLog.of(book.taxonomy());
         var heading = new ProposedLog.Heading(prospect, game, video, evaluator);
         boolean whole = true;
+        Optional<DecidedRows> decided = data.isNamed() && shape == Shape.CSV ? DecidedRows.of(data) : Optional.empty();
         for (Path file : files) {
             byte[] bytes = bytes(file, err);
             whole &= bytes.length > 0;
@@ -118,7 +122,9 @@ final class NotesCommand implements Callable<Integer> {
                         .forEach(d -> err.println(file.getFileName() + ", line " + d.line() + ": " + d.message()));
                 whole &= !narration.cues().isEmpty();
                 narrations.add(narration);
-                if (shape == Shape.CSV) {
+                if (decided.isPresent() && shape == Shape.CSV) {
+                    rows.addAll(decided.get().rows(narration, reader, log, heading, err));
+                } else if (shape == Shape.CSV) {
                     reader.each(narration, prospect, piece -> rows.addAll(log.rows(piece, heading)));
                 } else {
                     all.add(reader.read(narration, prospect));

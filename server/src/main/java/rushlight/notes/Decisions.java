@@ -1,45 +1,57 @@
 package rushlight.notes;
 
-import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
 
 /**
- * What a person decided on proposed reps.
+ * What a person decided on proposed reps. Tags go by their {@link TagKeys keys}.
  *
- * @param accepted the keys of the tags that hold; every other stays out
- * @param phases the phase of a rep by its ordinal, where it was chosen
+ * @param chosen the tags that were decided on: whether they hold
+ * @param phases the phase of a rep where it was chosen, by its ordinal, or by the tag at which it was split off
+ * @param changed the concept that a tag should have been
+ * @param added tags that the notes' reading lacks
+ * @param splits tags at which a rep of its own begins
+ * @param merges first tags of proposed reps that go on with the rep before
  */
-public record Decisions(Set<String> accepted, Map<Integer, String> phases) {
+public record Decisions(
+        Map<String, Boolean> chosen,
+        Map<String, String> phases,
+        Map<String, String> changed,
+        List<Added> added,
+        Set<String> splits,
+        Set<String> merges) {
+    /** Nothing decided. */
+    public static final Decisions NONE = new Decisions(Map.of(), Map.of(), Map.of(), List.of(), Set.of(), Set.of());
+
+    /**
+     * A tag that a person added.
+     *
+     * @param concept its slug
+     * @param text the words it was said with; empty where none were picked
+     * @param rep the ordinal of the proposed rep
+     * @param after the key of the tag it stands behind; empty at the beginning of the rep
+     */
+    public record Added(String concept, String text, int rep, String after) {}
+
     public Decisions {
-        accepted = Set.copyOf(accepted);
-        phases = Map.copyOf(phases);
+        chosen = sorted(chosen);
+        phases = sorted(phases);
+        changed = sorted(changed);
+        added = List.copyOf(added);
+        splits = Collections.unmodifiableSortedSet(new TreeSet<>(splits));
+        merges = Collections.unmodifiableSortedSet(new TreeSet<>(merges));
     }
 
-    /** The notes with the tags that hold; a rep of which none does is left out, the others keep their ordinals. */
-    public Notes of(Notes notes) {
-        List<List<String>> keys = TagKeys.ofReps(notes);
-        List<ProposedRep> kept = new ArrayList<>();
-        for (int i = 0; i < notes.reps().size(); i++) {
-            ProposedRep rep = rep(notes.reps().get(i), keys.get(i));
-            if (!rep.tags().isEmpty()) {
-                kept.add(rep);
-            }
-        }
-        return new Notes(
-                notes.source(), notes.diagnostics(), notes.segments(), kept, notes.statements(), notes.hidden());
+    private static <T> Map<String, T> sorted(Map<String, T> map) {
+        return Collections.unmodifiableSortedMap(new TreeMap<>(map));
     }
 
-    private ProposedRep rep(ProposedRep rep, List<String> keys) {
-        List<Mention> tags = new ArrayList<>();
-        for (int i = 0; i < keys.size(); i++) {
-            if (accepted.contains(keys.get(i))) {
-                tags.add(rep.tags().get(i));
-            }
-        }
-        Optional<String> phase = Optional.ofNullable(phases.get(rep.ordinal())).or(rep::phase);
-        return new ProposedRep(rep.ordinal(), phase, rep.start(), rep.end(), rep.from(), rep.to(), rep.replays(), tags);
+    /** How many things were decided. */
+    public int count() {
+        return chosen.size() + phases.size() + changed.size() + added.size() + splits.size() + merges.size();
     }
 }

@@ -62,4 +62,13 @@ public final class NoteReader {
             first = false;
         }
     }
+
+    /**
+     * The reps of notes as a person left them; one without a tag is left out.
+     *
+     * @param openToo whether tags that nobody decided on stay in
+     */
+    public List<ReviewedRep> reviewed(Narration narration, Notes notes, Decisions decided, boolean openToo) {
+        return new Reviewing(narration, decided, kinds, openToo).of(notes);
+    }
 }

@@ -55,10 +55,15 @@ public final class ProposedLog {
 
     /** One row a rep, with a cell for every column of the header. */
     public List<List<String>> rows(Notes notes, Heading heading) {
-        return notes.reps().stream().map(rep -> row(rep, heading)).toList();
+        return rows(notes.reps().stream().map(ReviewedRep::of).toList(), heading);
     }
 
-    private List<String> row(ProposedRep rep, Heading heading) {
+    /** The same of reps as a person left them. */
+    public List<List<String>> rows(List<ReviewedRep> reps, Heading heading) {
+        return reps.stream().map(rep -> row(rep.part(), rep.rep(), heading)).toList();
+    }
+
+    private List<String> row(String part, ProposedRep rep, Heading heading) {
         Map<String, List<String>> cells = new LinkedHashMap<>();
         List<String> exchange = new ArrayList<>();
         List<String> left = new ArrayList<>();
@@ -70,7 +75,7 @@ public final class ProposedLog {
             }
         }
         Map<String, String> row = new HashMap<>();
-        row.put("rep", String.format("r%02d", rep.ordinal()));
+        row.put("rep", String.format("r%02d", rep.ordinal()) + part);
         row.put("prospect", heading.prospect());
         row.put("game", heading.game());
         row.put("evaluator", heading.evaluator());

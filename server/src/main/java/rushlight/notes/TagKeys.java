@@ -32,8 +32,13 @@ public final class TagKeys {
     }
 
     private String key(Mention tag) {
-        String words = tag.text().toLowerCase(Locale.ROOT).strip().replaceAll("\\s+", " ");
+        String words = words(tag.text());
         int nth = given.merge(tag.concept() + ":" + words, 1, Integer::sum);
         return tag.concept() + (nth == 1 ? "" : "#" + nth) + ":" + words;
+    }
+
+    /** Words as they stand in a key. */
+    static String words(String text) {
+        return text.toLowerCase(Locale.ROOT).strip().replaceAll("\\s+", " ");
     }
 }

@@ -195,7 +195,12 @@ public final class Store implements AutoCloseable {
 
     /** Changes what people keep beside the film, in one transaction; no revision is raised. */
     public <T> T keep(Function<KeptThings, T> change) {
-        return Txn.calculateWrite(data, () -> change.apply(KeptThings.in(DatasetFactory.wrap(data))));
+        return change(data -> change.apply(KeptThings.in(data)));
+    }
+
+    /** Changes what is kept beside the film, its history too, in one transaction; no revision is raised. */
+    public <T> T change(Function<Dataset, T> change) {
+        return Txn.calculateWrite(data, () -> change.apply(DatasetFactory.wrap(data)));
     }
 
     private <T> Optional<T> known(Node node, BiFunction<LogReader, Node, T> reader) {

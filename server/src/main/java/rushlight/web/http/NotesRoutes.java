@@ -7,22 +7,28 @@ import java.io.InputStream;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
-import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import rushlight.archive.Archive;
+import rushlight.archive.NotesDecisions;
 import rushlight.film.csv.RowsWriter;
+import rushlight.notes.Carrying;
 import rushlight.notes.Decisions;
 import rushlight.notes.Narration;
 import rushlight.notes.Narrations;
+import rushlight.notes.NoteReader;
 import rushlight.notes.Notes;
 import rushlight.notes.ProposedLog;
+import rushlight.notes.ReviewedRep;
+import rushlight.web.DecidedIn;
 import rushlight.web.NotesSheet;
 
-/** Spoken or typed notes in, proposed reps out; nothing is kept. */
+/** Spoken or typed notes in, proposed reps out, with what was decided on them; no rep is kept. */
 final class NotesRoutes {
     private static final int LONGEST = 16 << 20;
     private static final int LONGEST_NAME = 200;
@@ -38,12 +44,27 @@ final class NotesRoutes {
             @Nullable String video,
             @Nullable String evaluator,
             @Nullable Set<String> accepted,
-            @Nullable Map<String, String> phases) {}
+            @Nullable Map<String, String> phases,
+            @Nullable DecidedIn decided) {
+        /** The keys of the tags that hold. */
+        Set<String> holding() {
+            Map<String, Boolean> chosen = decided == null
+                    ? Map.of()
+                    : Objects.requireNonNullElse(decided.chosen(), Map.<String, Boolean>of());
+            return chosen.isEmpty()
+                    ? Objects.requireNonNullElse(accepted, Set.of())
+                    : chosen.keySet().stream()
+                            .filter(key -> Boolean.TRUE.equals(chosen.get(key)))
+                            .collect(Collectors.toSet());
+        }
+    }
 
     private final Archive archive;
+    private final NotesDecisions decisions;
 
     NotesRoutes(Archive archive) {
         this.archive = archive;
+        this.decisions = NotesDecisions.of(archive);
     }
 
     List<Route> routes() {
@@ -53,7 +74,9 @@ final class NotesRoutes {
     private void read(Context ctx) {
         String prospect = Request.word(ctx, "prospect").orElse("");
         Narration narration = narration(ctx);
-        Versions.json(ctx, NotesSheet.of(narration, archive.book().notes().read(narration, prospect)));
+        Notes notes = archive.book().notes().read(narration, prospect);
+        NotesDecisions.Found found = decisions.of(narration.source(), Carrying.outline(notes));
+        Versions.json(ctx, NotesSheet.of(narration, notes, found));
     }
 
     private static Narration narration(Context ctx) {
@@ -105,8 +128,8 @@ final class NotesRoutes {
         String prospect = told("prospect", in.prospect());
         String game = told("game", in.game());
         Narration narration = narration(in);
-        Notes kept = new Decisions(Objects.requireNonNullElse(in.accepted(), Set.of()), phases(in.phases()))
-                .of(archive.book().notes().read(narration, prospect));
+        NoteReader reader = archive.book().notes();
+        List<ReviewedRep> reps = reader.reviewed(narration, reader.read(narration, prospect), decisions(in), false);
         var heading = new ProposedLog.Heading(
                 prospect,
                 game,
@@ -116,7 +139,7 @@ final class NotesRoutes {
         try {
             RowsWriter.write(
                     ProposedLog.HEADER,
-                    ProposedLog.of(archive.book().taxonomy()).rows(kept, heading),
+                    ProposedLog.of(archive.book().taxonomy()).rows(reps, heading),
                     out);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
@@ -137,17 +160,20 @@ final class NotesRoutes {
         return value.strip();
     }
 
-    private static Map<Integer, String> phases(@Nullable Map<String, String> given) {
-        Map<Integer, String> phases = new TreeMap<>();
-        for (Map.Entry<String, String> one :
-                Objects.requireNonNullElse(given, Map.<String, String>of()).entrySet()) {
-            try {
-                phases.put(Integer.parseInt(one.getKey()), one.getValue());
-            } catch (NumberFormatException e) {
-                throw Problem.of(400, "\"phases\" has the ordinals of reps as names, not \"" + one.getKey() + "\".")
-                        .thrown();
-            }
+    private Decisions decisions(In in) {
+        if (in.decided() != null) {
+            return DecisionRoutes.decided(archive, in.decided());
         }
-        return phases;
+        Map<String, String> phases = Objects.requireNonNullElse(in.phases(), Map.of());
+        phases.keySet().stream()
+                .filter(key -> !key.matches("\\d{1,9}"))
+                .findFirst()
+                .ifPresent(key -> {
+                    throw Problem.of(400, "\"phases\" has the ordinals of reps as names, not \"" + key + "\".")
+                            .thrown();
+                });
+        Map<String, Boolean> chosen = new HashMap<>();
+        in.holding().forEach(key -> chosen.put(key, true));
+        return new Decisions(chosen, phases, Map.of(), List.of(), Set.of(), Set.of());
     }
 }

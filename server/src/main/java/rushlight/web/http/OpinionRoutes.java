@@ -33,7 +33,7 @@ final class OpinionRoutes {
     private void keep(Context ctx) {
         NotesRoutes.In in = Body.json(ctx, NotesRoutes.In.class);
         String name = NotesRoutes.told("prospect", in.prospect());
-        Set<String> accepted = Objects.requireNonNullElse(in.accepted(), Set.of());
+        Set<String> accepted = in.holding();
         Narration narration = NotesRoutes.narration(in);
         String speaker = Objects.requireNonNullElse(in.evaluator(), "");
         List<Opinion> said = new GeneralOpinions(

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import rushlight.web.FaultAnswer;
-import rushlight.web.ReadingAnswer;
 
 /**
  * What went wrong, as RFC 9457 has it.
@@ -29,8 +28,8 @@ record Problem(
         List<FaultAnswer> faults,
         List<String> reasons,
         List<String> nearest,
-        @Nullable ReadingAnswer current,
-        Map<String, String> yours) {
+        @Nullable Object current,
+        @Nullable Object yours) {
     static final String MEDIA_TYPE = "application/problem+json";
     private static final Map<Integer, String> TITLES = Map.ofEntries(
             Map.entry(400, "The request cannot be read"),
@@ -53,7 +52,7 @@ record Problem(
     static Problem of(int status, String detail) {
         String title = TITLES.getOrDefault(status, status < 500 ? "It cannot be done" : "Something broke");
         String kind = title.toLowerCase(java.util.Locale.ROOT).replace(' ', '-');
-        return new Problem("/problems/" + kind, title, status, detail, List.of(), List.of(), List.of(), null, Map.of());
+        return new Problem("/problems/" + kind, title, status, detail, List.of(), List.of(), List.of(), null, null);
     }
 
     Problem withFaults(List<FaultAnswer> some) {
@@ -68,7 +67,7 @@ record Problem(
         return new Problem(type, title, status, detail, faults, reasons, some, current, yours);
     }
 
-    Problem withVersions(ReadingAnswer theirs, Map<String, String> sent) {
+    Problem withVersions(@Nullable Object theirs, Object sent) {
         return new Problem(type, title, status, detail, faults, reasons, nearest, theirs, sent);
     }
 

@@ -128,6 +128,114 @@ class NotesPageTest {
     }
 
     @Test
+    void what_this_browser_kept_before_the_server_did_is_brought_to_it_once() throws IOException {
+        browser.open("/notes");
+        browser.script("""
+            return fetch('/api/notes?name=older.vtt', {method: 'POST', headers: {'Content-Type': 'text/plain'}, body: arguments[0]})
+              .then(answer => answer.json()).then(sheet => {
+                const outline = sheet.notes.reps.map(rep => rep.tags.map(tag => tag.key));
+                localStorage.setItem('notes:older.vtt', JSON.stringify({chosen: {[outline[0][0]]: true}, phases: {}, outline}));
+              })
+            """, SPOKEN);
+        pick("older.vtt", SPOKEN);
+        browser.sees("1 tag accepted on 1 rep");
+        assertThat(browser.script("return String(localStorage.getItem('notes:older.vtt'))"))
+                .isEqualTo("null");
+
+        pick("older.vtt", SPOKEN);
+
+        browser.sees("1 tag accepted on 1 rep");
+    }
+
+    @Test
+    void somebody_who_decides_on_the_same_notes_gets_both_versions_shown() throws IOException {
+        pick("shared.vtt", SPOKEN);
+        browser.sees("2 reps in shared.vtt");
+        browser.click(browser.one("h2"));
+        browser.keys("j", "a");
+        browser.sees("\u00b7 kept");
+        browser.script("return fetch('/api/notes/decisions/shared-vtt').then(a => a.json()).then(one =>"
+                + " fetch('/api/notes/decisions/shared-vtt',{method: 'PUT', headers: {'Content-Type':"
+                + " 'application/json', 'If-Match': '\"d' + one.version + '\"'}, body: JSON.stringify({file:"
+                + " one.file, decided: {chosen: {}}, outline: one.outline})})).then(a => a.status)");
+
+        browser.keys("r");
+        browser.sees("Somebody decided on these notes after you opened them.");
+        browser.click(browser.named("main [role=alert] button", "Keep mine"));
+        browser.sees("\u00b7 kept");
+        pick("shared.vtt", SPOKEN);
+
+        browser.sees("1 tag accepted on 1 rep");
+        assertThat(browser.all(".tag.rejected")).hasSize(1);
+        assertThat(browser.complaints()).isEmpty();
+    }
+
+    @Test
+    void a_tag_is_changed_and_added_and_reps_are_split_and_joined_by_key_and_all_of_it_taken_back() throws IOException {
+        pick("review.vtt", SPOKEN);
+        browser.sees("2 reps in review.vtt");
+        browser.click(browser.one("h2"));
+        browser.keys("j", "j", "c");
+        browser.one(".tag-editor input").sendKeys("spin");
+        browser.one(".tag-editor [role=option]");
+        browser.keys(Keys.ENTER);
+        browser.sees("read as");
+        assertThat(browser.one(".tag.lit.accepted").getText().toLowerCase(java.util.Locale.ROOT))
+                .contains("spin");
+
+        browser.script(
+                "const words = document.querySelector('.words'), mark = [...words.querySelectorAll('mark')].find(one"
+                        + " => /dips/.test(one.textContent));const range = document.createRange();"
+                        + " range.selectNodeContents(mark); getSelection().removeAllRanges();"
+                        + " getSelection().addRange(range)");
+        browser.keys("t");
+        browser.one(".tag-editor input").sendKeys("long arm");
+        browser.one(".tag-editor [role=option]");
+        browser.keys(Keys.ENTER);
+        browser.sees("added by you");
+        browser.sees("2 tags accepted on 1 rep");
+        assertThat(browser.one(".tag.lit").getText()).contains("\u201cdips\u201d");
+
+        browser.keys("j", "b");
+        browser.sees("Rep 1b");
+        browser.keys("k", "m");
+        browser.waitsUntil("the reps to be joined", () -> !browser.text().contains("Rep 1b"));
+        browser.keys("m");
+        browser.sees("Goes on with rep 1.");
+        browser.click(browser.named(".stretch button", "Make it a rep of its own"));
+        browser.waitsUntil("the rep to stand alone", () -> !browser.text().contains("Goes on with rep 1."));
+        browser.keys("m");
+        browser.waitsUntil(
+                "a third rep",
+                () -> browser.text().contains("Goes on") || browser.text().contains("Rep 2"));
+
+        browser.sees("\u00b7 kept");
+        pick("review.vtt", SPOKEN);
+        browser.sees("added by you");
+        browser.sees("read as");
+        assertThat(browser.complaints()).isEmpty();
+    }
+
+    @Test
+    void a_click_on_the_words_turns_the_film_to_their_line() throws IOException {
+        pick("filmed.vtt", SPOKEN);
+        browser.sees("2 reps in filmed.vtt");
+        browser.one("#video").sendKeys("calder-mill-at-harrow-vale.webm", Keys.TAB);
+        browser.click(browser.all(".stretch .words").get(1));
+
+        browser.waitsUntil(
+                "the film to stand at the second line",
+                () -> browser.script("const film = document.querySelector('video'); return Boolean(film.src) &&"
+                                + " film.readyState > 0 && Math.abs(film.currentTime - 12) < 0.2")
+                        .equals(true));
+        browser.click(browser.named("button.cue", "0:20"));
+        browser.waitsUntil(
+                "the film to stand at the third line",
+                () -> browser.script("return Math.abs(document.querySelector('video').currentTime - 20) < 0.2")
+                        .equals(true));
+    }
+
+    @Test
     void the_words_are_shown_with_every_mark_between_them() throws IOException {
         pick("marks.vtt", SPOKEN);
         browser.sees("2 reps in marks.vtt");

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.net.URI;
@@ -153,6 +154,8 @@ class ServerTest {
         send("PUT", projection, JSON_TYPE, "{\"evaluator\": \"Kim Orr\", \"readiness\": \"Passing downs now.\"}");
         get(projection);
         send("DELETE", projection, JSON_TYPE, "", "If-Match", etag(projection));
+        send("PUT", "/api/notes/decisions/a-txt", JSON_TYPE, decisions("a.txt", "{}"), "If-None-Match", "*");
+        get("/api/notes/decisions/a-txt");
         send("PUT", "/api/opinions/nix", JSON_TYPE, "");
         send("DELETE", "/api/opinions/nix", JSON_TYPE, "");
         send("POST", "/api/cross-check/reconcile", JSON_TYPE, "{}");
@@ -396,6 +399,93 @@ class ServerTest {
         assertThat(send("POST", "/api/notes/log", JSON_TYPE, "{\"text\": \"\", \"accepted\": []}")
                         .statusCode())
                 .isEqualTo(400);
+    }
+
+    @Test
+    void decisions_on_notes_are_kept_and_an_old_version_gets_both_back() throws Exception {
+        String read = "/api/notes?name=decided.txt";
+        JsonNode sheet = json(send("POST", read, "text/plain", NOTES));
+        String one = "/api/notes/decisions/" + sheet.at("/kept/id").asText();
+        String key = sheet.at("/notes/reps/0/tags/1/key").asText();
+        String mine = decisions("decided.txt", "{\"chosen\": {\"" + key + "\": true}}");
+        assertThat(sheet.at("/kept/version").asInt()).isZero();
+        assertThat(get(one).statusCode()).isEqualTo(404);
+        assertThat(send("PUT", one, JSON_TYPE, mine).statusCode()).isEqualTo(428);
+
+        HttpResponse<byte[]> first = send("PUT", one, JSON_TYPE, mine, "If-None-Match", "*");
+
+        assertThat(first.statusCode()).isEqualTo(201);
+        String tag = first.headers().firstValue("ETag").orElseThrow();
+        assertThat(etag(one)).isEqualTo(tag);
+        assertThat(json(send("POST", read, "text/plain", NOTES))
+                        .at("/kept/decided/chosen/" + pointer(key))
+                        .asBoolean())
+                .isTrue();
+        String none = decisions("decided.txt", "{}");
+        assertThat(send("PUT", one, JSON_TYPE, none, "If-Match", tag).statusCode())
+                .isEqualTo(200);
+        HttpResponse<byte[]> stale = send("PUT", one, JSON_TYPE, mine, "If-Match", tag);
+        assertThat(stale.statusCode()).isEqualTo(412);
+        assertThat(json(stale).at("/current/decided/chosen")).isEmpty();
+        assertThat(json(stale).at("/yours/decided/chosen")).hasSize(1);
+        assertThat(send("PUT", one, JSON_TYPE, mine, "If-None-Match", "*").statusCode())
+                .isEqualTo(412);
+        JsonNode before = json(get(one)).get("before");
+        assertThat(before).hasSize(1);
+        JsonNode was = json(get(one + "?version=" + before.at("/0/version").asInt()));
+        assertThat(was.at("/decided/chosen/" + pointer(key)).asBoolean()).isTrue();
+        assertThat(get(one + "?version=77").statusCode()).isEqualTo(404);
+        String unknown = decisions("decided.txt", "{\"changed\": {\"" + key + "\": \"no-such\"}}");
+        assertThat(send("PUT", one, JSON_TYPE, unknown, "If-Match", "\"d2\"").statusCode())
+                .isEqualTo(422);
+    }
+
+    private static String decisions(String file, String decided) throws Exception {
+        JsonNode notes = json(send("POST", "/api/notes?name=" + file, "text/plain", NOTES))
+                .get("notes");
+        ArrayNode outline = JSON.createArrayNode();
+        for (JsonNode rep : notes.get("reps")) {
+            ArrayNode keys = outline.addArray();
+            rep.get("tags").forEach(tag -> keys.add(tag.get("key").asText()));
+        }
+        ObjectNode in = JSON.createObjectNode();
+        in.put("file", file).set("decided", JSON.readTree(decided));
+        in.set("outline", outline);
+        return JSON.writeValueAsString(in);
+    }
+
+    private static String pointer(String key) {
+        return key.replace("~", "~0").replace("/", "~1");
+    }
+
+    @Test
+    void a_log_has_changed_and_added_tags_and_a_rep_that_was_split() throws Exception {
+        JsonNode tags = json(send("POST", "/api/notes", "text/plain", NOTES)).at("/notes/reps/0/tags");
+        ObjectNode in = (ObjectNode) JSON.readTree(notesLog(JSON.createArrayNode()));
+        in.remove("accepted");
+        in.remove("phases");
+        ObjectNode decided = in.putObject("decided");
+        for (JsonNode tag : tags) {
+            decided.withObject("/chosen").put(tag.get("key").asText(), true);
+        }
+        String last = tags.get(tags.size() - 1).get("key").asText();
+        decided.putObject("changed").put(tags.get(1).get("key").asText(), "arm-over");
+        decided.putArray("splits").add(last);
+        decided.putObject("phases").put("1", "pass-rush").put(last, "pass-rush");
+        decided.putArray("added")
+                .addObject()
+                .put("concept", "long-arm")
+                .put("text", "Chop")
+                .put("rep", 1)
+                .put("after", tags.get(1).get("key").asText());
+
+        String csv = Contract.text(send("POST", "/api/notes/log", JSON_TYPE, JSON.writeValueAsString(in)));
+
+        assertThat(csv.lines()).hasSize(3);
+        assertThat(csv).contains("r01,Nils Ockham", "r01b,Nils Ockham", "arm-over > long-arm > dip", "sack");
+        assertThat(json(send("POST", "/api/import/check?name=friday.csv", "text/csv", csv))
+                        .get("faults"))
+                .isEmpty();
     }
 
     @Test
@@ -657,6 +747,8 @@ class ServerTest {
                 "POST /api/notes",
                 "POST /api/notes/log",
                 "POST /api/notes/opinions",
+                "PUT /api/notes/decisions/nix",
+                "GET /api/notes/decisions/nix",
                 "PUT /api/opinions/nix",
                 "DELETE /api/opinions/nix",
                 "GET /api/prospects/nix/projections",

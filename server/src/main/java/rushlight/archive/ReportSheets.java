@@ -62,8 +62,8 @@ public final class ReportSheets {
     }
 
     private static Sheet sheet(Optional<KeptReports.Kept> kept) {
-        return kept.map(one -> new Sheet(
-                        one.summary(), one.author(), one.parts(), one.revision(), Optional.of(one.when())))
+        return kept.map(one ->
+                        new Sheet(one.summary(), one.author(), one.parts(), one.revision(), Optional.of(one.when())))
                 .orElse(Sheet.EMPTY);
     }
 }

@@ -36,8 +36,8 @@ import rushlight.words.NearestLabels;
         description = {
             "Writes one prospect on two pages, to read or to print.",
             "",
-            "What he does well and what he lacks with the reps behind it, what hangs on his duty, the limits of the tape."
-                    + " The summary is the one written on the report page; without one the report says so.",
+            "What he does well and what he lacks with the reps behind it, what hangs on his duty, the limits of the"
+                    + " tape. The summary is the one written on the report page; without one the report says so.",
             ""
         },
         footer = {
@@ -101,8 +101,9 @@ final class ReportCommand implements Callable<Integer> {
     public Integer call() {
         Paper chosen = paper();
         if (!Files.isDirectory(data.folder())) {
-            return refuse("There is no film in " + data.folder() + " yet. Import a film log first: rushlight import FILE,"
-                    + " or look at the invented league: rushlight demo");
+            return refuse(
+                    "There is no film in " + data.folder() + " yet. Import a film log first: rushlight import FILE,"
+                            + " or look at the invented league: rushlight demo");
         }
         try (Archive archive = data.open()) {
             List<Prospect> known = archive.prospects();
@@ -121,15 +122,16 @@ final class ReportCommand implements Callable<Integer> {
 
     private int write(Book book, Material material, Paper chosen) {
         Kind kind = kind();
-        Path file = output.orElseGet(
-                () -> Path.of(material.assessment().prospect().id() + kind.ending));
+        Path file =
+                output.orElseGet(() -> Path.of(material.assessment().prospect().id() + kind.ending));
         Path parent = file.toAbsolutePath().getParent();
         if (parent == null || !Files.isDirectory(parent)) {
             return refuse("There is no folder " + parent + "; nothing was written.");
         }
         if (kind == Kind.CLIPS ? Files.isRegularFile(file) : Files.isDirectory(file)) {
-            return refuse(file + (kind == Kind.CLIPS ? " is a file; chapters want a folder." : " is a folder; name a file.")
-                    + " Nothing was written.");
+            return refuse(
+                    file + (kind == Kind.CLIPS ? " is a file; chapters want a folder." : " is a folder; name a file.")
+                            + " Nothing was written.");
         }
         if (kind == Kind.CLIPS) {
             return chapters(material, file);
@@ -165,8 +167,7 @@ final class ReportCommand implements Callable<Integer> {
         } catch (IOException e) {
             throw new UncheckedIOException(folder.toString(), e);
         }
-        files.forEach((file, text) ->
-                WholeFile.write(folder.resolve(file), text.getBytes(StandardCharsets.UTF_8)));
+        files.forEach((file, text) -> WholeFile.write(folder.resolve(file), text.getBytes(StandardCharsets.UTF_8)));
         out("Wrote " + Numbers.of(files.size(), "chapter file") + " to " + folder + ": "
                 + String.join(", ", files.keySet()) + ".");
         return 0;

@@ -57,7 +57,7 @@ final class RushlightCommand implements Runnable {
     public void run() {
         throw new CommandLine.ParameterException(
                 spec.commandLine(),
-                "Say what to do: demo, import, notes, assess, ask, counters, technique, answers, teach, report, check, export or"
-                        + " serve.");
+                "Say what to do: demo, import, notes, assess, ask, counters, technique, answers, teach, report, check,"
+                        + " export or serve.");
     }
 }

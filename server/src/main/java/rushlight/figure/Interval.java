@@ -45,8 +45,8 @@ public record Interval(Heading heading, int events, int opportunities, double lo
             svg.line(x, middle - 2, x, middle + 2, "figure-axis");
         }
         range(svg, EDGE + wide * low, Math.max(2, wide * (high - low)), middle - 4, 8);
-        line.ifPresent(value ->
-                svg.line(EDGE + wide * value, middle - 7, EDGE + wide * value, middle + 7, "figure-line"));
+        line.ifPresent(
+                value -> svg.line(EDGE + wide * value, middle - 7, EDGE + wide * value, middle + 7, "figure-line"));
         if (opportunities > 0) {
             mark(svg, EDGE + wide * events / opportunities, middle, 3.5);
         }

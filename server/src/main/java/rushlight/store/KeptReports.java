@@ -73,10 +73,7 @@ public final class KeptReports {
         add(node, SPEAKER, literal(one.author()));
         add(node, PARTS, literal(String.join(" ", one.parts())));
         add(node, Terms.REVISION, Store.integer(one.revision()));
-        add(
-                node,
-                Terms.GENERATED,
-                NodeFactory.createLiteralDT(one.when().toString(), XSDDatatype.XSDdateTime));
+        add(node, Terms.GENERATED, NodeFactory.createLiteralDT(one.when().toString(), XSDDatatype.XSDdateTime));
     }
 
     private String text(Node node, Node property) {

@@ -48,7 +48,8 @@ public final class ReportMaterial {
                 .map(log -> new Material.Reader(
                         log.evaluator(), log.game().name(), log.game().date(), log.readings()))
                 .sorted(Comparator.comparing(Material.Reader::evaluator)
-                        .thenComparing(reader -> reader.day().map(Object::toString).orElse(""))
+                        .thenComparing(
+                                reader -> reader.day().map(Object::toString).orElse(""))
                         .thenComparing(Material.Reader::game))
                 .toList();
     }

@@ -51,8 +51,7 @@ class ReportCommandTest {
     @Test
     void the_summary_that_an_evaluator_wrote_is_in_it() throws IOException {
         try (Archive archive = Archive.open(folder.resolve("data"))) {
-            assertThat(ReportSheets.of(archive)
-                            .keep("jem-sorrelby", "He bends & finishes.", "A. Reader", List.of(), 0))
+            assertThat(ReportSheets.of(archive).keep("jem-sorrelby", "He bends & finishes.", "A. Reader", List.of(), 0))
                     .isPresent();
         }
         Path file = folder.resolve("sorrelby.html");
@@ -89,8 +88,8 @@ class ReportCommandTest {
                         .code())
                 .isZero();
         assertThat(Files.readAllLines(file))
-                .anySatisfy(
-                        line -> assertThat(line).startsWith("at-stonefen-cutup.mp4#t=6,13.5\tCalder Mill at Stonefen\tr01: "));
+                .anySatisfy(line ->
+                        assertThat(line).startsWith("at-stonefen-cutup.mp4#t=6,13.5\tCalder Mill at Stonefen\tr01: "));
     }
 
     @Test
@@ -106,7 +105,8 @@ class ReportCommandTest {
 
     @Test
     void a_folder_that_is_not_there_and_a_paper_nobody_sells_are_told() {
-        Said nowhere = report("Tavish Mordell", "-o", folder.resolve("no/such.pdf").toString());
+        Said nowhere =
+                report("Tavish Mordell", "-o", folder.resolve("no/such.pdf").toString());
         Said paper = report("Tavish Mordell", "--paper", "a5");
 
         assertThat(nowhere.code()).isEqualTo(1);

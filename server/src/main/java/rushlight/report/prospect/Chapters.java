@@ -110,7 +110,8 @@ public final class Chapters {
             return;
         }
         double from = start.getAsDouble();
-        double to = at.end().map(Times::seconds).orElseGet(OptionalDouble::empty).orElse(from + USUAL);
+        double to =
+                at.end().map(Times::seconds).orElseGet(OptionalDouble::empty).orElse(from + USUAL);
         Map<String, Chapter> reps = films.computeIfAbsent(at.video().get(), video -> new LinkedHashMap<>());
         Chapter before = reps.get(at.game() + "/" + at.rep());
         List<String> findings = new ArrayList<>(before == null ? List.of() : before.findings());
@@ -125,8 +126,7 @@ public final class Chapters {
         BigDecimal total = BigDecimal.valueOf(seconds).setScale(3, RoundingMode.HALF_UP);
         BigDecimal[] hours = total.divideAndRemainder(HOUR);
         BigDecimal[] minutes = hours[1].divideAndRemainder(MINUTE);
-        return String.format(
-                Locale.ROOT, "%02d:%02d:%06.3f", hours[0].intValue(), minutes[0].intValue(), minutes[1]);
+        return String.format(Locale.ROOT, "%02d:%02d:%06.3f", hours[0].intValue(), minutes[0].intValue(), minutes[1]);
     }
 
     /** A cue's words: no markup, no arrow, one line. */

@@ -47,9 +47,12 @@ final class Composer {
         Entries entries = new Entries(taxonomy);
         add(Part.GAPS, gaps().map(entries::of).toList());
         add(Part.STRENGTHS, judged(Sorts::isStrength).map(entries::of).toList());
-        add(Part.DUTY, judged(Sorts::hangsOnDuty)
-                .filter(one -> !Sorts.isSafety(one))
-                .map(entries::of).toList());
+        add(
+                Part.DUTY,
+                judged(Sorts::hangsOnDuty)
+                        .filter(one -> !Sorts.isSafety(one))
+                        .map(entries::of)
+                        .toList());
         add(Part.SAID, said());
         candidates.sort(Comparator.comparingInt(Candidate::place));
         this.safety = judged(Sorts::isSafety).map(entries::of).toList();
@@ -65,8 +68,8 @@ final class Composer {
         Set<Candidate> in = new HashSet<>(candidates.subList(0, kept));
         List<ReportPage.Section> sections = new ArrayList<>();
         if (!safety.isEmpty()) {
-            sections.add(new ReportPage.Section(
-                    "safety", "Safety first", List.of(), List.of(), safety, Optional.empty()));
+            sections.add(
+                    new ReportPage.Section("safety", "Safety first", List.of(), List.of(), safety, Optional.empty()));
         }
         material.written().parts().forEach(part -> section(part, in).ifPresent(sections::add));
         sections.add(section("limits", "Limits of the tape", text.limits()));
@@ -112,7 +115,9 @@ final class Composer {
                 List.of(),
                 List.of(),
                 kept,
-                more == 0 ? Optional.empty() : Optional.of(more + (kept.isEmpty() ? "" : " more") + " on the screen.")));
+                more == 0
+                        ? Optional.empty()
+                        : Optional.of(more + (kept.isEmpty() ? "" : " more") + " on the screen.")));
     }
 
     private static ReportPage.Section section(Part part, List<String> paragraphs) {
@@ -147,8 +152,8 @@ final class Composer {
                 .forEach(said -> entries.putIfAbsent(said.opinion().id(), plain(said.sentence()))));
         material.spoken()
                 .apart()
-                .forEach(said -> entries.putIfAbsent(
-                        said.id(), plain(OpinionsBeside.quoted(said) + " No finding answers it.")));
+                .forEach(said ->
+                        entries.putIfAbsent(said.id(), plain(OpinionsBeside.quoted(said) + " No finding answers it.")));
         return List.copyOf(entries.values());
     }
 

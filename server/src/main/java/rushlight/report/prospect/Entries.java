@@ -41,7 +41,8 @@ final class Entries {
     private static Optional<Drawing> strip(Judged one) {
         Optional<Interval> range = one.outcome().shown();
         Rate rate = one.outcome().rate();
-        boolean isRate = one.finding().measure() == Measure.RATE || one.finding().measure() == Measure.SHARE;
+        boolean isRate =
+                one.finding().measure() == Measure.RATE || one.finding().measure() == Measure.SHARE;
         if (!isRate || range.isEmpty() || rate.opportunities() == 0) {
             return Optional.empty();
         }
@@ -96,8 +97,8 @@ final class Entries {
         Map<String, List<String>> byAnswer = new LinkedHashMap<>();
         for (Judged.Conditional c : one.conditional()) {
             String duty = c.assignment().equals("another") ? "another duty" : taxonomy.shown(c.assignment());
-            String answer = c.rate().events() + " of " + c.rate().opportunities() + ", "
-                    + VerdictMarks.word(c.verdict());
+            String answer =
+                    c.rate().events() + " of " + c.rate().opportunities() + ", " + VerdictMarks.word(c.verdict());
             byAnswer.computeIfAbsent(answer, a -> new ArrayList<>()).add(duty);
         }
         return byAnswer.entrySet().stream()

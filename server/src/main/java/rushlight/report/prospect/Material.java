@@ -16,8 +16,7 @@ import rushlight.findings.Spoken;
  * @param readers who read which games
  * @param written what the evaluator puts in
  */
-public record Material(
-        Assessment assessment, Spoken spoken, Profile profile, List<Reader> readers, Written written) {
+public record Material(Assessment assessment, Spoken spoken, Profile profile, List<Reader> readers, Written written) {
     /**
      * One evaluator's reading of one game.
      *

@@ -60,8 +60,11 @@ final class Paragraphs {
             return List.of("No evaluator has written a summary. What the counts say most: "
                     + (suggested.isEmpty() ? "nothing yet." : String.join(" ", suggested)));
         }
-        List<String> paragraphs = new ArrayList<>(
-                written.summary().lines().map(String::strip).filter(line -> !line.isEmpty()).toList());
+        List<String> paragraphs = new ArrayList<>(written.summary()
+                .lines()
+                .map(String::strip)
+                .filter(line -> !line.isEmpty())
+                .toList());
         String day = written.day().map(when -> ", " + when).orElse("");
         if (!written.author().isEmpty()) {
             paragraphs.add("Written by " + written.author() + day + ".");
@@ -73,7 +76,8 @@ final class Paragraphs {
         List<String> paragraphs = new ArrayList<>();
         paragraphs.add("Still open: " + listed(Sorts::isOpen) + ".");
         paragraphs.add("Cleared, no such problem: "
-                + listed(one -> one.verdict() == Verdict.CLEARED && one.finding().polarity() == Polarity.GAP) + ".");
+                + listed(
+                        one -> one.verdict() == Verdict.CLEARED && one.finding().polarity() == Polarity.GAP) + ".");
         String note = listed(Sorts::isNote);
         if (!note.equals(NONE)) {
             paragraphs.add("Worth knowing: " + note + ".");
@@ -112,8 +116,8 @@ final class Paragraphs {
                 + count(left.lowConfidence(), "rep") + " read with low confidence and " + count(left.drops(), "drop")
                 + ". A finding needs chances: " + thin.size() + " of "
                 + assessment.findings().size() + " have too few to judge, " + unseen + " of them none at all.");
-        String few = listed(one -> one.verdict() == Verdict.NOT_ENOUGH_TAPE
-                && one.outcome().rate().opportunities() > 0);
+        String few = listed(one ->
+                one.verdict() == Verdict.NOT_ENOUGH_TAPE && one.outcome().rate().opportunities() > 0);
         if (!few.equals(NONE)) {
             out.add("Too few chances: " + few + ".");
         }

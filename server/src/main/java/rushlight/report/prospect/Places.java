@@ -60,7 +60,8 @@ final class Places {
 
     /** The clip as a media fragment with times in seconds (W3C Media Fragments URI 1.0, section 4.2.1). */
     static Optional<String> href(Sighting at) {
-        return at.video().flatMap(video -> fragment(at).flatMap(time -> address(video).map(it -> it + time)));
+        return at.video()
+                .flatMap(video -> fragment(at).flatMap(time -> address(video).map(it -> it + time)));
     }
 
     private static Optional<String> fragment(Sighting at) {
@@ -69,8 +70,8 @@ final class Places {
             return Optional.empty();
         }
         OptionalDouble end = at.end().map(Times::seconds).orElseGet(OptionalDouble::empty);
-        return Optional.of("#t=" + number(start.getAsDouble())
-                + (end.isPresent() ? "," + number(end.getAsDouble()) : ""));
+        return Optional.of(
+                "#t=" + number(start.getAsDouble()) + (end.isPresent() ? "," + number(end.getAsDouble()) : ""));
     }
 
     /** A web address as it is, without a fragment of its own; anything else as the name of a file, escaped. */

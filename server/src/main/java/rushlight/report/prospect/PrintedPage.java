@@ -60,8 +60,9 @@ final class PrintedPage {
         if (box.length == 4 && !isStrip) {
             double wide = Double.parseDouble(box[2]);
             double tall = Double.parseDouble(box[3]);
-            drawing.setAttribute("style", String.format(
-                    Locale.ROOT, "width: %dmm; height: %.2fmm", DRAWING_MM, DRAWING_MM * tall / wide));
+            drawing.setAttribute(
+                    "style",
+                    String.format(Locale.ROOT, "width: %dmm; height: %.2fmm", DRAWING_MM, DRAWING_MM * tall / wide));
         }
     }
 

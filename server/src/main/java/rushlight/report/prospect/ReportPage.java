@@ -58,12 +58,7 @@ public record ReportPage(
      * @param film the reps that show it
      */
     public record Entry(
-            String mark,
-            String title,
-            String sentence,
-            Optional<Drawing> strip,
-            List<String> notes,
-            List<Film> film) {
+            String mark, String title, String sentence, Optional<Drawing> strip, List<String> notes, List<Film> film) {
         public Entry {
             notes = List.copyOf(notes);
             film = List.copyOf(film);

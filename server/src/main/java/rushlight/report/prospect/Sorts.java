@@ -25,7 +25,10 @@ final class Sorts {
 
     /** Something to know beside the rest, and nothing that a duty decides. */
     static boolean isNote(Judged one) {
-        return stands(one) && !isGap(one) && !isStrength(one) && one.conditional().isEmpty();
+        return stands(one)
+                && !isGap(one)
+                && !isStrength(one)
+                && one.conditional().isEmpty();
     }
 
     /** Whether an answer to the question of his duty could make the finding stand, or take it away. */

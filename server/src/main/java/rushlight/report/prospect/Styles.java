@@ -12,9 +12,7 @@ final class Styles {
     private Styles() {}
 
     static String of(Paper paper, String name) {
-        return text(FILE)
-                .replace("PAPER-SIZE", paper.size())
-                .replace("PROSPECT-NAME", quoted(name));
+        return text(FILE).replace("PAPER-SIZE", paper.size()).replace("PROSPECT-NAME", quoted(name));
     }
 
     /** A name as a CSS string may hold it, in a style element of XHTML: anything but letters and digits is escaped. */

@@ -18,6 +18,7 @@ const PAGES = {
   notes: () => import('./notes/notes.js'),
   compare: () => import('./compare/compare.js'),
   board: () => import('./board/board.js'),
+  'cross-check': () => import('./cross-check/cross-check.js'),
   lost: () => import('./shell/lost.js'),
 };
 const MENU = [
@@ -28,6 +29,7 @@ const MENU = [
   ['Notes', '/notes', ['notes']],
   ['Import', '/import', ['import']],
   ['Compare', '/compare', ['compare']],
+  ['Cross-check', '/cross-check', ['cross-check']],
 ];
 
 /** How long the old page stays before an unfinished one is shown, in milliseconds. */

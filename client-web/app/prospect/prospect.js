@@ -7,7 +7,10 @@ import { drawing } from '../parts/drawing.js';
 import { folded } from '../parts/folded.js';
 import { pageKeys } from '../shell/keys.js';
 import { told } from './finding.js';
+import { projectionsOf } from './projection.js';
+import { rolesOf } from './roles.js';
 import { saidOf } from './said.js';
+import { since } from './since.js';
 import { build, groups } from './prospect-state.js';
 import { flowTable, moveTable, spotTable } from './tables.js';
 
@@ -25,7 +28,8 @@ export async function mount(page, context) {
     drawing(`${home}/flow.svg`, { caption: 'What follows what', table: flowTable(who.flow), parameters: filter, signal }),
   ]);
   page.append(head(who, assessment), filters(who, filter, context), el('div', { class: 'figures' }, el('div', {}, section('Where he lines up', front), section('What he opens with', moves(who))), section('What follows what', flow)));
-  page.append(...judged(assessment, { who, book }));
+  const fold = since(who, { signal });
+  page.append(...(fold ? [fold] : []), ...judged(assessment, { who, book, filter }));
 }
 
 function head(who, { primary, twoMoves, reps, games, leftOut }) {
@@ -76,6 +80,8 @@ function judged(assessment, facts) {
       el('section', { class: 'findings', 'aria-label': title }, el('h2', {}, title), grouped[key].map(one => told(one, facts, key)))),
     conclusions.length ? el('section', {}, el('h2', {}, 'Taken together'), el('ul', {}, conclusions.map(one =>
       el('li', {}, `${capital(label(one.slug))}: ${one.sentence} (from ${listed(one.from.map(label))})`)))) : null,
+    rolesOf(assessment.roles, facts),
+    projectionsOf(assessment, facts),
     assessment.apart.length ? el('section', { class: 'apart' }, el('h2', {}, 'Said of him, and no finding answers it'), saidOf(assessment.apart)) : null,
     el('section', { class: 'also' }, el('h2', {}, 'The rest'), LISTS.filter(([key]) => grouped[key].length).map(([key, title]) => brief(title, grouped[key], facts))),
   ].filter(Boolean);

@@ -16,6 +16,7 @@ const PAGES = [
   ['import', '/import'],
   ['compare', '/compare'],
   ['board', '/board'],
+  ['cross-check', '/cross-check'],
 ];
 
 /**

@@ -37,13 +37,14 @@ class ArchitectureTest {
         only(table, "notes", "words", "film", "knowledge");
         only(table, "situation", "film", "knowledge");
         only(table, "store", "film", "knowledge");
+        only(table, "agreement", "evidence", "film", "knowledge");
         only(table, "rules", "film", "knowledge");
         only(table, "index", "situation", "words", "film", "knowledge");
         only(table, "findings", "index", "rules", "evidence", "situation", "film", "knowledge");
         only(table, "plan", "findings", "situation", "evidence", "film", "knowledge");
         only(table, "ask", "findings", "index", "evidence", "situation", "words", "film", "knowledge");
-        withAllOf(table, "report", "findings", "handbook", "figure");
-        withAllOf(table, "archive", "ask", "notes", "findings", "store", "handbook");
+        withAllOf(table, "report", "findings", "handbook", "figure", "plan");
+        withAllOf(table, "archive", "ask", "notes", "findings", "store", "handbook", "plan", "agreement");
         withAllOf(table, "web", "archive", "report");
         withAllOf(table, "cli", "web");
         return Map.copyOf(table);
@@ -101,6 +102,9 @@ class ArchitectureTest {
 
     @ArchTest
     static final ArchRule templates_stay_in_report = only("rushlight.report..", "gg.jte..");
+
+    @ArchTest
+    static final ArchRule calendars_stay_in_report = only("rushlight.report..", "net.fortuna.ical4j..");
 
     @ArchTest
     static final ArchRule paper_stays_in_report =

@@ -70,7 +70,9 @@ class InventoryTest {
         "LimitProfile, 16",
         "PlanPreset, 2",
         "PrerequisiteReason, 167",
-        "PresetDay, 7"
+        "PresetDay, 7",
+        "Role, 6",
+        "RoleTask, 13"
     })
     void every_term_of_the_registry_is_there(String kind, long expected) {
         assertThat(count(kind)).isEqualTo(expected);

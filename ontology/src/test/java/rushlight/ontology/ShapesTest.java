@@ -79,7 +79,18 @@ class ShapesTest {
             A column of words lists them. | rl:column-planted a rl:Column ; rl:columnName "planted" ; rl:order 99 ; rl:facet rl:rep ; rl:valueKind "words" .
             A column of terms says of which kinds. | rl:column-planted a rl:Column ; rl:columnName "planted" ; rl:order 99 ; rl:facet rl:rep ; rl:valueKind "concept" .
             A rep class reads columns of the film log. | kb:opp-chip rl:reads "colour" .
-            What a role asks for must be a finding of the book. | kb:big-end rl:mustShow kb:anchor .
+            What a role wants to see is a strength among the findings or a task. A gap goes with rl:mustBeWithout or rl:betterWithout. | kb:big-end rl:mustShow kb:anchor .
+            What a role wants to see is a strength among the findings or a task. A gap goes with rl:mustBeWithout or rl:betterWithout. | kb:big-end rl:mayShow kb:plays-high .
+            What a role wants a man to be without is a gap among the findings. | kb:big-end rl:betterWithout kb:holds-double-teams .
+            What must a man show for the role? Name one strength or task, or one gap he must be without. | kb:planted a rl:Role .
+            Which reps are his chance? Give the task one opportunity, and write its shape. | kb:two-gap-task rl:opportunity shape:nowhere .
+            Which of them show it? Give the task one event, and write its shape. | kb:two-gap-task rl:event shape:nowhere .
+            How often is enough? Give the task one line, a share between 0 and 1. | kb:two-gap-task rl:line 0.8 .
+            On which side of the line is the task shown? Write rl:above or rl:below. | kb:two-gap-task rl:trueSide rl:below .
+            Nothing is said of a task on fewer than six chances: give it a minimum. | kb:two-gap-task rl:minimum 5 .
+            How is its count said? Give the task one sentence with {events} and {opportunities} in it. | kb:two-gap-task rl:sentence "Often."@en .
+            Say in one sentence why a job asks for the task. | kb:two-gap-task rl:because "Again."@en .
+            A task needs columns of the film log: mend the name. | kb:two-gap-task rl:needs "colour" .
             Say who wrote or published the source; where no author is shown, say so and what kind of page it is. | source:planted a rl:Source ; dct:title "Planted"@en ; dct:date "2020" ; rl:howSeen "page read"@en .
             Give the year of the source in four digits, or write undated. | source:planted a rl:Source ; dct:title "Planted"@en ; dct:contributor "nobody" ; rl:howSeen "page read"@en .
             Give the year of the source in four digits, or write undated. | source:planted a rl:Source ; dct:title "Planted"@en ; dct:contributor "nobody" ; dct:date "last year" ; rl:howSeen "page read"@en .

@@ -181,9 +181,12 @@ public final class Book {
 
     /** What these logs say of each prospect; where two evaluators read a rep, the one of the earlier log counts. */
     public List<Assessment> assess(List<Log> logs) {
-        return Tapes.of(logs.stream().map(this::classified).toList()).stream()
-                .map(this::assess)
-                .toList();
+        return tapes(logs).stream().map(this::assess).toList();
+    }
+
+    /** One tape for each prospect of these logs, in order of their ids. */
+    public List<Tape> tapes(List<Log> logs) {
+        return Tapes.of(logs.stream().map(this::classified).toList());
     }
 
     /** What one tape says. */

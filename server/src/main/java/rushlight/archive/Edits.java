@@ -125,7 +125,7 @@ public final class Edits {
         return new EditResult.Done(revision, said, kept);
     }
 
-    private EditResult alone(Supplier<EditResult> work) {
+    EditResult alone(Supplier<EditResult> work) {
         one.lock();
         try {
             return work.get();

@@ -17,6 +17,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import rushlight.film.Identity;
 import rushlight.film.LogId;
+import rushlight.film.Reconciled;
 
 /**
  * What a data folder remembers beside the film.
@@ -62,6 +63,9 @@ record Settings(
     Comparator<LogId> firstBelieved() {
         List<String> slugs = evaluators.stream().map(Identity::slug).toList();
         return Comparator.comparingInt(log -> {
+            if (Reconciled.is(log.evaluator())) {
+                return -1;
+            }
             int place = slugs.indexOf(log.evaluator());
             return place < 0 ? Integer.MAX_VALUE : place;
         });
@@ -69,7 +73,9 @@ record Settings(
 
     Settings withEvaluators(Collection<String> more) {
         List<String> all = new ArrayList<>(evaluators);
-        more.stream().filter(name -> !all.contains(name)).forEach(all::add);
+        more.stream()
+                .filter(name -> !all.contains(name) && !Reconciled.is(name))
+                .forEach(all::add);
         return new Settings(format, all, numbering);
     }
 

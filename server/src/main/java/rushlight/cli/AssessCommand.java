@@ -18,12 +18,14 @@ import picocli.CommandLine.Spec;
 import rushlight.archive.Archive;
 import rushlight.archive.Book;
 import rushlight.archive.Opinions;
+import rushlight.archive.Projections;
 import rushlight.film.Log;
 import rushlight.film.Prospect;
 import rushlight.film.csv.FilmLogReader;
 import rushlight.findings.Assessment;
-import rushlight.findings.Spoken;
+import rushlight.situation.Tape;
 import rushlight.web.AssessAnswer;
+import rushlight.web.Beside;
 import rushlight.web.Json;
 import rushlight.words.NearestLabels;
 
@@ -50,7 +52,9 @@ import rushlight.words.NearestLabels;
             "Examples:",
             "  rushlight assess \"Jory Penwick\"",
             "  rushlight assess --log friday.csv              keep nothing, only look",
-            "  rushlight assess \"Jory Penwick\" --explain r05   why the rules read that rep as they do"
+            "  rushlight assess \"Jory Penwick\" --explain r05   why the rules read that rep as they do",
+            "  rushlight assess \"Jory Penwick\" --since 2025-10-01   then and now: what got better, and what cannot"
+                    + " be told"
         })
 final class AssessCommand implements Callable<Integer> {
     @Mixin
@@ -80,6 +84,12 @@ final class AssessCommand implements Callable<Integer> {
             description = "say instead how the rules read this rep of the prospect")
     private Optional<String> explain = Optional.empty();
 
+    @Option(
+            names = "--since",
+            paramLabel = "GAME|DATE",
+            description = "say instead what became of his gaps from this game (name or id) or date on")
+    private Optional<String> since = Optional.empty();
+
     @Spec
     private CommandSpec spec;
 
@@ -105,8 +115,15 @@ final class AssessCommand implements Callable<Integer> {
                 return new ExplainText(archive.book())
                         .print(explain.get(), archive.logs(), ids(wanted.get()), out(), err());
             }
+            if (since.isPresent()) {
+                List<String> ids = ids(wanted.get());
+                return archive.watch(footage ->
+                        progress(archive.book(), ids.stream().flatMap(id -> footage.tape(id).stream())));
+            }
             Stream<Assessment> assessed = wanted.get().stream().flatMap(p -> archive.assess(p.id()).stream());
-            print(archive.book(), assessed.toList(), Opinions.of(archive)::beside);
+            Opinions opinions = Opinions.of(archive);
+            Projections projections = Projections.of(archive);
+            print(archive.book(), assessed.toList(), one -> Beside.of(one, opinions, projections));
             return 0;
         }
     }
@@ -136,23 +153,30 @@ final class AssessCommand implements Callable<Integer> {
         }
         List<Log> his =
                 read.stream().filter(log -> ids.contains(log.prospect().id())).toList();
-        print(book, book.assess(his), one -> Spoken.NOTHING);
+        if (since.isPresent()) {
+            return progress(book, book.tapes(his).stream());
+        }
+        print(book, book.assess(his), one -> Beside.NOTHING);
         return 0;
     }
 
-    private void print(Book book, List<Assessment> assessments, Function<Assessment, Spoken> said) {
+    private void print(Book book, List<Assessment> assessments, Function<Assessment, Beside> beside) {
         if (format.isJson()) {
             out().print(Json.text(assessments.stream()
-                    .map(one -> AssessAnswer.of(one, said.apply(one), true))
+                    .map(one -> AssessAnswer.of(one, beside.apply(one), true))
                     .toList()));
             return;
         }
         Depth depth = all ? Depth.FULL : brief ? Depth.SHORT : Depth.PLAIN;
         AssessText text = new AssessText(book.taxonomy(), depth);
-        assessments.forEach(one -> out().println(text.of(one, said.apply(one))));
+        assessments.forEach(one -> out().println(text.of(one, beside.apply(one))));
         if (depth != Depth.SHORT) {
             out().println(AssessText.CAUTION);
         }
+    }
+
+    private int progress(Book book, Stream<Tape> tapes) {
+        return new ProgressCommanded(book, since.orElseThrow(), format).print(tapes.toList(), out(), err());
     }
 
     /** The prospects that were named; empty, and told, where one of the names is nobody's. */

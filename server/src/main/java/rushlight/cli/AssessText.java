@@ -11,9 +11,9 @@ import rushlight.findings.Assessment;
 import rushlight.findings.Judged;
 import rushlight.findings.Polarity;
 import rushlight.findings.Primary;
-import rushlight.findings.Spoken;
 import rushlight.knowledge.Taxonomy;
 import rushlight.report.Bodies;
+import rushlight.web.Beside;
 
 /** An assessment as a coach reads it: what he lacks, what he does well, what hangs on his duty, and which reps say so. */
 final class AssessText {
@@ -35,11 +35,11 @@ final class AssessText {
     }
 
     String of(Assessment assessment) {
-        return of(assessment, Spoken.NOTHING);
+        return of(assessment, Beside.NOTHING);
     }
 
-    /** The same with what was said of him. */
-    String of(Assessment assessment, Spoken spoken) {
+    /** The same with what people said and think of him. */
+    String of(Assessment assessment, Beside beside) {
         Page page = new Page();
         head(page, assessment);
         List<Judged> inOrder =
@@ -57,7 +57,9 @@ final class AssessText {
         section(page, "Worth knowing", inOrder, one -> stands(one) && isNote(one));
         dutySection(page, inOrder);
         conclusions(page, assessment);
-        SpokenText.write(page, assessment, spoken);
+        RoleText.write(page, assessment.roles(), depth);
+        ProjectionText.write(page, beside.projections(), taxonomy);
+        SpokenText.write(page, assessment, beside.spoken());
         if (depth == Depth.SHORT) {
             listed(page, "Still open", inOrder, Verdict.WATCH);
         } else {

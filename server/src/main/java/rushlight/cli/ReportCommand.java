@@ -36,8 +36,8 @@ import rushlight.words.NearestLabels;
         description = {
             "Writes one prospect on two pages, to read or to print.",
             "",
-            "What he does well and what he lacks with the reps behind it, what hangs on his duty, the limits of the"
-                    + " tape. The summary is the one written on the report page; without one the report says so.",
+            "What he does well and what he lacks with the reps behind it, what hangs on his duty, the limits of the tape."
+                    + " The summary is the one written on the report page; without one the report says so.",
             ""
         },
         footer = {

@@ -36,6 +36,7 @@ import picocli.CommandLine.Spec;
             NotesCommand.class,
             AssessCommand.class,
             AskCommand.class,
+            AgreeCommand.class,
             CountersCommand.class,
             TechniqueCommand.class,
             AnswersCommand.class,
@@ -57,7 +58,7 @@ final class RushlightCommand implements Runnable {
     public void run() {
         throw new CommandLine.ParameterException(
                 spec.commandLine(),
-                "Say what to do: demo, import, notes, assess, ask, counters, technique, answers, teach, report, check,"
+                "Say what to do: demo, import, notes, assess, ask, agree, counters, technique, answers, teach, report, check,"
                         + " export or serve.");
     }
 }

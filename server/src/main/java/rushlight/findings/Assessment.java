@@ -16,6 +16,7 @@ import rushlight.film.Prospect;
  * @param findings every finding in order of the slugs
  * @param conclusions what follows from several findings together
  * @param likelyDuties what duty he seems to have where nobody says; shown beside the question and never applied to a count
+ * @param roles every job on a front held against the film, what fits best first
  */
 public record Assessment(
         Prospect prospect,
@@ -26,7 +27,8 @@ public record Assessment(
         List<String> twoMoves,
         List<Judged> findings,
         List<Conclusion> conclusions,
-        List<Conclusion> likelyDuties) {
+        List<Conclusion> likelyDuties,
+        List<RoleFit> roles) {
     /**
      * Reps that were kept out of the counts.
      *
@@ -54,6 +56,7 @@ public record Assessment(
         findings = List.copyOf(findings);
         conclusions = List.copyOf(conclusions);
         likelyDuties = List.copyOf(likelyDuties);
+        roles = List.copyOf(roles);
     }
 
     /** The finding with this slug. */
@@ -61,5 +64,15 @@ public record Assessment(
         return findings.stream()
                 .filter(one -> one.finding().slug().equals(slug))
                 .findFirst();
+    }
+
+    /** The finding, or the task of a role, with this slug. */
+    public Optional<Judged> counted(String slug) {
+        return finding(slug)
+                .or(() -> roles.stream()
+                        .flatMap(RoleFit::needs)
+                        .map(RoleFit.Need::judged)
+                        .filter(one -> one.finding().slug().equals(slug))
+                        .findFirst());
     }
 }

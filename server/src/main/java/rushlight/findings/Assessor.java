@@ -5,12 +5,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import rushlight.evidence.Rate;
 import rushlight.evidence.Remembered;
 import rushlight.evidence.Verdict;
 import rushlight.film.Prospect;
@@ -32,11 +29,15 @@ public final class Assessor {
     private final Remembered remembered = new Remembered();
     private final Measuring measuring = new Measuring(remembered);
     private final Comparing comparing = new Comparing();
+    private final Concluding concluding;
+    private final RoleFits roles;
 
     private Assessor(FindingBook book, Taxonomy taxonomy, ProspectRules rules) {
         this.book = book;
         this.taxonomy = taxonomy;
         this.rules = rules;
+        this.concluding = new Concluding(book);
+        this.roles = new RoleFits(book);
     }
 
     /** By this book, overlay included. */
@@ -66,7 +67,10 @@ public final class Assessor {
             }
         }
         ProspectRules.Concluded concluded = rules.conclude(ProspectRules.facts(facts(counts, judged)));
-        concluded(concluded, judged, counts);
+        concluding.concluded(concluded, judged, counts);
+        List<Judged> findings = judged.values().stream()
+                .map(one -> Concluding.linked(one, concluded))
+                .toList();
         Prospect prospect = tape.prospect();
         return new Assessment(
                 prospect,
@@ -75,9 +79,10 @@ public final class Assessor {
                 counts.leftOut(),
                 counts.primary().primary(),
                 counts.primary().twoMoves(),
-                judged.values().stream().map(one -> linked(one, concluded)).toList(),
+                findings,
                 concluded.is(),
-                concluded.likelyDuties());
+                concluded.likelyDuties(),
+                roles.of(findings, finding -> asked(finding, counts)));
     }
 
     /**
@@ -166,6 +171,14 @@ public final class Assessor {
         return samples;
     }
 
+    /** What a role asks for, where it was not judged among the findings; his drops count with the rest. */
+    private Judged asked(Finding finding, Counts counts) {
+        return finding.counting()
+                .scope()
+                .map(scope -> judge(finding, counts.withDrops(), scope))
+                .orElseGet(() -> Concluding.unsaid(finding, counts));
+    }
+
     private ProspectFacts facts(Counts counts, Map<String, Judged> judged) {
         Optional<String> primary = counts.primary().primary().map(Primary::move);
         return new ProspectFacts(
@@ -175,73 +188,5 @@ public final class Assessor {
                 book.all().stream()
                         .filter(finding -> !finding.links().combines().isEmpty())
                         .toList());
-    }
-
-    /** Adds the findings that only a rule can say: their reps are those of the findings it rests on. */
-    private void concluded(ProspectRules.Concluded concluded, Map<String, Judged> judged, Counts counts) {
-        for (Assessment.Conclusion conclusion : concluded.is()) {
-            book.finding(conclusion.slug()).filter(finding -> !finding.counts()).ifPresent(finding -> {
-                Judged before = judged.get(finding.slug());
-                Judged now = concluded(finding, conclusion, judged, counts);
-                judged.put(finding.slug(), before == null || surer(now, before) ? now : before);
-            });
-        }
-    }
-
-    private static boolean surer(Judged now, Judged before) {
-        return now.verdict() == Verdict.CONFIRMED && before.verdict() != Verdict.CONFIRMED;
-    }
-
-    private Judged concluded(
-            Finding finding, Assessment.Conclusion conclusion, Map<String, Judged> judged, Counts counts) {
-        List<Judged> from = conclusion.from().stream()
-                .map(judged::get)
-                .filter(one -> one != null)
-                .toList();
-        Sample sample = from.stream().map(one -> one.evidence().sample()).reduce(Sample.NONE, Sample::or);
-        Verdict leastSure = from.stream()
-                .map(Judged::verdict)
-                .min((a, b) -> Integer.compare(sureness(a), sureness(b)))
-                .orElse(Verdict.WATCH);
-        Rate rate = sample.rate();
-        Outcome outcome = new Outcome(
-                leastSure,
-                rate,
-                OptionalDouble.empty(),
-                Optional.empty(),
-                OptionalDouble.empty(),
-                OptionalInt.empty(),
-                false,
-                from.stream()
-                        .map(one -> new Outcome.Row(
-                                one.finding().slug(), one.outcome().rate()))
-                        .toList(),
-                Optional.empty());
-        return new Judged(
-                finding,
-                outcome,
-                sample.games(counts.games()),
-                counts.heavyOpponent(sample.opportunities()),
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                new Evidence(counts.tape(), sample),
-                Sentences.together(conclusion.sentence(), from));
-    }
-
-    private static int sureness(Verdict verdict) {
-        return switch (verdict) {
-            case NOT_ENOUGH_TAPE, CLEARED -> 0;
-            case WATCH -> 1;
-            case LIKELY -> 2;
-            case CONFIRMED -> 3;
-        };
-    }
-
-    private static Judged linked(Judged judged, ProspectRules.Concluded concluded) {
-        Set<String> mixed = concluded.mixed().getOrDefault(judged.finding().slug(), Set.of());
-        Set<String> rooted = concluded.rooted().getOrDefault(judged.finding().slug(), Set.of());
-        return mixed.isEmpty() && rooted.isEmpty() ? judged : judged.with(List.copyOf(mixed), List.copyOf(rooted));
     }
 }

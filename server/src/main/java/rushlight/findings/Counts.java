@@ -28,6 +28,18 @@ final class Counts {
                 rows(conventions.primaryFacet(), fitting(conventions.primaryReps())), conventions.primaryMinimum());
     }
 
+    private Counts(Counts whole, BitSet counted) {
+        this.tape = whole.tape;
+        this.conventions = whole.conventions;
+        this.primary = whole.primary;
+        this.counted = counted;
+    }
+
+    /** The same tape with his drops among what is counted. */
+    Counts withDrops() {
+        return new Counts(this, Sample.or(counted, sureDrops()));
+    }
+
     Tape tape() {
         return tape;
     }
@@ -37,9 +49,13 @@ final class Counts {
     }
 
     Assessment.LeftOut leftOut() {
-        BitSet low = tape.fitting(conventions.lowConfidence());
-        BitSet drops = Sample.without(tape.fitting(conventions.drops()), low);
-        return new Assessment.LeftOut(low.cardinality(), drops.cardinality());
+        return new Assessment.LeftOut(
+                tape.fitting(conventions.lowConfidence()).cardinality(),
+                sureDrops().cardinality());
+    }
+
+    private BitSet sureDrops() {
+        return Sample.without(tape.fitting(conventions.drops()), tape.fitting(conventions.lowConfidence()));
     }
 
     Primary.Found primary() {

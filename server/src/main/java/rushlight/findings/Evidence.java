@@ -1,6 +1,7 @@
 package rushlight.findings;
 
 import java.util.List;
+import rushlight.evidence.Rate;
 import rushlight.situation.Sighting;
 import rushlight.situation.Tape;
 import rushlight.situation.TapedGame;
@@ -24,6 +25,21 @@ public final class Evidence {
      * @param event whether it happened, or could have
      */
     public record Rep(int place, Sighting sighting, String game, boolean event) {}
+
+    /**
+     * The count of one game.
+     *
+     * @param game the game
+     * @param rate events and opportunities in it
+     */
+    public record OfGame(TapedGame game, Rate rate) {}
+
+    /** The counts of every game of the tape, in order of play; games without an opportunity among them. */
+    public List<OfGame> byGame() {
+        return tape.games().stream()
+                .map(game -> new OfGame(game, sample.within(game.reps()).rate()))
+                .toList();
+    }
 
     /** The opportunities in the order of the tape. */
     public List<Rep> reps() {

@@ -9,6 +9,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.Consumer;
 import org.apache.jena.graph.Node;
 import rushlight.evidence.Side;
 import rushlight.evidence.Tally;
@@ -48,23 +49,43 @@ final class FindingReader {
                 .toList();
     }
 
-    /** Why findings cannot be read, by their slugs. */
+    /** Every task that roles may ask for: it counts as a strength does. */
+    List<Finding> tasks() {
+        return facts.ofClass("RoleTask").stream().map(this::task).toList();
+    }
+
+    /** Why findings and tasks cannot be read, by their slugs. */
     Map<String, String> refused() {
         Map<String, String> refused = new TreeMap<>();
-        for (Node node : facts.ofClass("Finding")) {
+        refused(refused, "Finding", this::read);
+        refused(refused, "RoleTask", this::task);
+        return refused;
+    }
+
+    private void refused(Map<String, String> refused, String kind, Consumer<Node> read) {
+        for (Node node : facts.ofClass(kind)) {
             try {
-                read(node);
+                read.accept(node);
             } catch (RefusedShapeException | BrokenBookException | IllegalArgumentException e) {
                 refused.put(Rl.slug(node), String.valueOf(e.getMessage()));
             }
         }
-        return refused;
+    }
+
+    private Finding task(Node node) {
+        return read(node, Polarity.STRENGTH);
     }
 
     private Finding read(Node node) {
+        return read(
+                node,
+                word(node, "polarity", Polarity.class)
+                        .orElseThrow(() -> new BrokenBookException(
+                                "The finding " + Rl.slug(node) + " does not say its rl:polarity.")));
+    }
+
+    private Finding read(Node node, Polarity polarity) {
         String slug = Rl.slug(node);
-        Polarity polarity = word(node, "polarity", Polarity.class)
-                .orElseThrow(() -> new BrokenBookException("The finding " + slug + " does not say its rl:polarity."));
         Counting counting = counting(node);
         Standard standard = standard(node);
         return new Finding(

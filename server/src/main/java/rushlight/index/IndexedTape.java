@@ -54,7 +54,11 @@ final class IndexedTape implements Tape {
                 rep++;
             }
             games.add(new TapedGame(
-                    game.game().id(), game.game().name(), game.game().opponent(), its));
+                    game.game().id(),
+                    game.game().name(),
+                    game.game().date(),
+                    game.game().opponent(),
+                    its));
         }
         Arrays.sort(documentAndRep);
         this.size = rep;

@@ -29,19 +29,31 @@ final class Attributes {
     private final List<Cues.Found> naming;
     private final Nearby nearby;
     private final List<Terms.Place> here;
+    private final Optional<Boolean> answer;
 
-    /** The cues that begin in one clause, and where its terms stand. */
-    Attributes(
+    /** The cues that begin in one clause. */
+    Attributes(List<Token> tokens, List<Cues.Found> asserting, List<Cues.Found> naming, List<Cues.Found> showing) {
+        this(tokens, asserting, naming, new Nearby(tokens, showing), List.of(), Optional.empty());
+    }
+
+    private Attributes(
             List<Token> tokens,
             List<Cues.Found> asserting,
             List<Cues.Found> naming,
-            List<Cues.Found> showing,
-            List<Terms.Place> here) {
+            Nearby nearby,
+            List<Terms.Place> here,
+            Optional<Boolean> answer) {
         this.here = here;
+        this.answer = answer;
         this.tokens = tokens;
         this.asserting = asserting;
         this.naming = naming;
-        this.nearby = new Nearby(tokens, showing);
+        this.nearby = nearby;
+    }
+
+    /** The same, with the places of the clause where words mean a term, and what is answered where it asks. */
+    Attributes with(List<Terms.Place> places, Optional<Boolean> answered) {
+        return new Attributes(tokens, asserting, naming, nearby, places, answered);
     }
 
     /** Who is said to act before these tokens; none where nobody is named. */
@@ -93,6 +105,10 @@ final class Attributes {
                 }
             }
         }
+        if (answer.isPresent()) {
+            because.add(answer.get() ? "asked and affirmed" : "asked and denied");
+            return answer.get() ? Assertion.PERFORMED : Assertion.NOT_PERFORMED;
+        }
         boolean act = hit.kind().rank() <= STEPS_TO || hit.kind().rank() == FAULT;
         if (stop && act) {
             return Assertion.TENDENCY;
@@ -121,8 +137,12 @@ final class Attributes {
     }
 
     private boolean reaches(Cues.Found cue, Hit hit, Clause clause) {
-        if (!clause.holds(cue.first()) || (cue.first() >= hit.first() && cue.end() <= hit.end())) {
+        boolean order = cue.value().equals(Cues.ORDER);
+        if (!clause.holds(cue.first()) || (!order && cue.first() >= hit.first() && cue.end() <= hit.end())) {
             return false;
+        }
+        if (order) {
+            return isOrder(cue.first(), clause) && hit.end() > cue.end() && hit.first() - cue.end() < REACH;
         }
         boolean ends = cue.end() >= tokens.size() || !tokens.get(cue.end()).word();
         if (cue.value().equals("before") || (cue.value().equals("ends") && ends)) {
@@ -142,6 +162,11 @@ final class Attributes {
         }
         int reach = cue.value().equals("far") ? REACH_IF : clause.spoken() ? REACH_SPOKEN : REACH;
         return cue.end() <= hit.first() && hit.first() - cue.end() < reach && cue.act() != Cues.Act.PSEUDO;
+    }
+
+    /** A command stands at the beginning of its sentence; without marks nobody can tell. */
+    private boolean isOrder(int first, Clause clause) {
+        return first == clause.first() && !clause.spoken() && (clause.begins() || Edges.ends(tokens.get(first - 1)));
     }
 
     /** Without marks, what is denied or doubted is the next term only, unless an "or" goes on with it. */

@@ -45,7 +45,8 @@ final class Cues {
         FORGET,
         OPINION,
         SPOT,
-        NOT_SPOT;
+        NOT_SPOT,
+        ANSWER;
 
         /** Whether it marks the stretches of the notes. */
         boolean parts() {
@@ -74,21 +75,25 @@ final class Cues {
 
     private record Meaning(Act act, String value) {}
 
+    /** The value of words that command where they lead a sentence. */
+    static final String ORDER = "order";
+
     private final Matcher<Meaning> asserting;
     private final Matcher<Meaning> parting;
     private final Matcher<Meaning> naming;
     private final Matcher<Meaning> showing;
 
     Cues(Tokenizer tokenizer) {
-        var asserts = new Matcher.Builder<Meaning>(tokenizer).withBookWords();
-        var parts = new Matcher.Builder<Meaning>(tokenizer).withBookWords();
-        var names = new Matcher.Builder<Meaning>(tokenizer).withBookWords();
-        var others = new Matcher.Builder<Meaning>(tokenizer).withBookWords();
+        Groups groups = new Groups();
+        var asserts = groups.in(new Matcher.Builder<Meaning>(tokenizer).withBookWords());
+        var parts = groups.in(new Matcher.Builder<Meaning>(tokenizer).withBookWords());
+        var names = groups.in(new Matcher.Builder<Meaning>(tokenizer).withBookWords());
+        var others = groups.in(new Matcher.Builder<Meaning>(tokenizer).withBookWords());
         for (List<String> row :
                 Lexicon.named("narration-cues", "pattern", "cue", "value").rows()) {
             Act act = Act.valueOf(row.get(1).toUpperCase(Locale.ROOT).replace('-', '_'));
             var builder = act.asserts() ? asserts : act.parts() ? parts : act.names() ? names : others;
-            Phrasings.of(row.get(0)).forEach(words -> builder.add(words, new Meaning(act, row.get(2))));
+            Phrasings.of(groups.spelled(row.get(0))).forEach(words -> builder.add(words, new Meaning(act, row.get(2))));
         }
         this.asserting = asserts.build();
         this.parting = parts.build();
@@ -122,7 +127,15 @@ final class Cues {
     }
 
     private static List<Found> found(Matcher<Meaning> matcher, List<Token> tokens) {
-        return matcher.best(tokens).stream().flatMap(Cues::each).toList();
+        return matcher.best(tokens).stream()
+                .flatMap(Cues::each)
+                .filter(cue -> !cue.value().equals(ORDER) || isPlain(matcher, tokens.get(cue.first())))
+                .toList();
+    }
+
+    /** "Get your hands inside" is a command, "gets a hand on him" is none. */
+    private static boolean isPlain(Matcher<Meaning> matcher, Token word) {
+        return matcher.base(word.key()).equals(word.key());
     }
 
     private static java.util.stream.Stream<Found> each(Match<Meaning> match) {

@@ -40,6 +40,11 @@ final class Sense {
         return tests.stream().allMatch(test -> holds(test, around) != test.denied());
     }
 
+    /** Whether it tests nothing. */
+    boolean isAny() {
+        return tests.isEmpty();
+    }
+
     String written() {
         return written;
     }

@@ -40,13 +40,27 @@ final class StretchReader {
         ByClause<Cues.Found> shownIn = ByClause.of(clauses, shown, Cues.Found::first);
         ByClause<Cues.Found> namedIn = ByClause.of(clauses, named, Cues.Found::first);
         ByClause<Cues.Found> assertedIn = ByClause.of(clauses, asserted, Cues.Found::first);
-        ByClause<Terms.Place> placesIn = ByClause.of(clauses, terms.in(tokens), Terms.Place::first);
-        List<List<Hit>> hits = new ArrayList<>();
         List<Attributes> attributes = new ArrayList<>();
         for (int i = 0; i < clauses.size(); i++) {
-            Attributes here = new Attributes(tokens, assertedIn.of(i), namedIn.of(i), shownIn.of(i), placesIn.of(i));
-            attributes.add(here);
-            hits.add(hits(narration, tokens, clauses.get(i), placesIn.of(i), shownIn.of(i), here, hidden));
+            attributes.add(new Attributes(tokens, assertedIn.of(i), namedIn.of(i), shownIn.of(i)));
+        }
+        Answers answers = new Answers(tokens, clauses, shownIn);
+        Senses senses = Senses.of(terms, tokens, clauses, attributes);
+        ByClause<Terms.Place> meantIn = ByClause.of(clauses, senses.meant(), Terms.Place::first);
+        ByClause<Terms.Place> otherwiseIn = ByClause.of(clauses, senses.otherwise(), Terms.Place::first);
+        List<List<Hit>> hits = new ArrayList<>();
+        for (int i = 0; i < clauses.size(); i++) {
+            Attributes here = attributes.get(i).with(meantIn.of(i), answers.to(i));
+            attributes.set(i, here);
+            hits.add(hits(tokens, clauses.get(i), meantIn.of(i), shownIn.of(i)));
+            otherwiseIn.of(i).stream()
+                    .filter(place -> !place.terms().get(0).slug().isEmpty() && !here.names(place.first()))
+                    .forEach(place -> hidden.add(new Hidden(
+                            place.terms().get(0).slug(),
+                            narration.text().substring(place.from(), place.to()),
+                            place.from(),
+                            place.to(),
+                            "another sense here")));
         }
         Segmenter segmenter = new Segmenter(
                 narration,
@@ -67,7 +81,7 @@ final class StretchReader {
             Clause clause = clauses.get(i);
             Attributes here = attributes.get(i);
             Attributes before = attributes.get(Math.max(0, i - 1));
-            Optional<Cues.Found> back = here.retraction(clause);
+            Optional<Cues.Found> back = answers.isAnswer(i) ? Optional.empty() : here.retraction(clause);
             boolean taken = false;
             for (Hit hit : hits.get(i)) {
                 if (!taken && back.isPresent() && hit.first() >= back.get().first()) {
@@ -108,39 +122,20 @@ final class StretchReader {
                 .findFirst();
     }
 
-    private List<Hit> hits(
-            Narration narration,
-            List<Token> tokens,
-            Clause clause,
-            List<Terms.Place> places,
-            List<Cues.Found> shown,
-            Attributes attributes,
-            List<Hidden> hidden) {
+    private List<Hit> hits(List<Token> tokens, Clause clause, List<Terms.Place> places, List<Cues.Found> shown) {
         List<Hit> found = new ArrayList<>();
         Set<Integer> taken = new HashSet<>();
-        for (Terms.Place longest : places) {
-            Terms.Place place = fitting(tokens, clause, longest, attributes);
+        for (Terms.Place place : places) {
             for (int i = place.first(); i < place.end(); i++) {
                 taken.add(i);
             }
-            Surroundings around = around(tokens, clause, place.first(), place.end(), attributes);
-            Optional<Terms.Term> meant = place.terms().stream()
-                    .filter(term -> term.sense().fits(around))
-                    .findFirst();
-            Optional<Kinds.Kind> kind = meant.flatMap(term -> kinds.of(term.slug()));
-            if (kind.isPresent()) {
-                found.add(new Hit(place.first(), place.end(), place.from(), place.to(), meant.get(), kind.get()));
-                if (kind.get().actor() == Actor.BLOCKER) {
+            Terms.Term meant = place.terms().get(0);
+            kinds.of(meant.slug()).ifPresent(kind -> {
+                found.add(new Hit(place.first(), place.end(), place.from(), place.to(), meant, kind));
+                if (kind.actor() == Actor.BLOCKER) {
                     answered(tokens, place).ifPresent(found::add);
                 }
-            } else if (!place.terms().get(0).slug().isEmpty() && !attributes.names(place.first())) {
-                hidden.add(new Hidden(
-                        place.terms().get(0).slug(),
-                        narration.text().substring(place.from(), place.to()),
-                        place.from(),
-                        place.to(),
-                        "another sense here"));
-            }
+            });
         }
         for (int i = clause.first(); i < clause.end(); i++) {
             if (tokens.get(i).isNumber() && !taken.contains(i)) {
@@ -149,17 +144,6 @@ final class StretchReader {
         }
         found.sort((a, b) -> Integer.compare(a.first(), b.first()));
         return found;
-    }
-
-    /** The words of a place that mean something here: fewer of them where all together do not. */
-    private Terms.Place fitting(List<Token> tokens, Clause clause, Terms.Place longest, Attributes attributes) {
-        for (Terms.Place place : terms.from(tokens, longest.first(), longest.end())) {
-            Surroundings around = around(tokens, clause, place.first(), place.end(), attributes);
-            if (place.terms().stream().anyMatch(term -> term.sense().fits(around))) {
-                return place;
-            }
-        }
-        return longest;
     }
 
     /** What the blocker answers is itself done: "chops his long arm down". */
@@ -205,24 +189,5 @@ final class StretchReader {
                                 number.to(),
                                 new Terms.Term(term.slug(), term.rank(), term.sense(), "", Band.CHECK),
                                 kind)));
-    }
-
-    private Surroundings around(List<Token> tokens, Clause clause, int first, int end, Attributes attributes) {
-        List<String> next = bases(tokens, end, Math.min(clause.end(), end + 2));
-        List<String> previous = bases(tokens, Math.max(clause.first(), first - 2), first);
-        List<String> all = new ArrayList<>(bases(tokens, clause.first(), first));
-        all.addAll(bases(tokens, end, clause.end()));
-        String subject = attributes
-                .subject(first)
-                .map(found -> found.act().name().toLowerCase(java.util.Locale.ROOT))
-                .orElse("nobody");
-        return new Surroundings(next, previous, all, subject, all.isEmpty(), first == clause.first());
-    }
-
-    private List<String> bases(List<Token> tokens, int from, int to) {
-        return tokens.subList(from, Math.max(from, to)).stream()
-                .filter(Token::word)
-                .map(token -> terms.base(token.key()))
-                .toList();
     }
 }

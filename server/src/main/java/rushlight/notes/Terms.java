@@ -39,13 +39,14 @@ final class Terms {
 
     Terms(Taxonomy taxonomy, Tokenizer tokenizer, Kinds kinds) {
         this.kinds = kinds;
-        Matcher.Builder<Term> builder = new Matcher.Builder<Term>(tokenizer).withBookWords();
-        Matcher<String> bases = bases(tokenizer, taxonomy);
+        Groups groups = new Groups();
+        Matcher.Builder<Term> builder = groups.in(new Matcher.Builder<Term>(tokenizer).withBookWords());
+        Matcher<String> bases = bases(tokenizer, taxonomy, groups);
         for (List<String> row : Lexicon.named("narration-terms", "pattern", "concept", "tests", "side", "band")
                 .rows()) {
             Sense sense = new Sense(row.get(2), bases::base);
             Band band = Band.valueOf(row.get(4).toUpperCase(java.util.Locale.ROOT));
-            for (String words : Phrasings.of(row.get(0))) {
+            for (String words : Phrasings.of(groups.spelled(row.get(0)))) {
                 builder.add(words, new Term(row.get(1), SPOKEN, sense, row.get(3), band));
             }
         }
@@ -81,12 +82,13 @@ final class Terms {
         return kind.rank() == FAULT && DENIAL.matcher(text).lookingAt();
     }
 
-    private static Matcher<String> bases(Tokenizer tokenizer, Taxonomy taxonomy) {
-        Matcher.Builder<String> builder = new Matcher.Builder<String>(tokenizer).withBookWords();
+    private static Matcher<String> bases(Tokenizer tokenizer, Taxonomy taxonomy, Groups groups) {
+        Matcher.Builder<String> builder = groups.in(new Matcher.Builder<String>(tokenizer).withBookWords());
         taxonomy.concepts().forEach(concept -> Label.each(concept, (text, label) -> builder.add(text, concept.slug())));
         Lexicon.named("narration-terms", "pattern", "concept", "tests", "side", "band")
                 .rows()
-                .forEach(row -> Phrasings.of(row.get(0)).forEach(words -> builder.add(words, row.get(1))));
+                .forEach(row ->
+                        Phrasings.of(groups.spelled(row.get(0))).forEach(words -> builder.add(words, row.get(1))));
         return builder.build();
     }
 
@@ -99,9 +101,14 @@ final class Terms {
         return matcher.knows(key);
     }
 
-    /** The places, none of which overlap, each with what it may mean, the first meant first. */
-    List<Place> in(List<Token> tokens) {
-        return matcher.best(tokens).stream().map(Terms::place).toList();
+    /** Every place where words may mean a term, overlapping ones too, in the order of the text. */
+    List<Match<Term>> all(List<Token> tokens) {
+        return matcher.all(tokens);
+    }
+
+    /** Those of such places that together say the most, none of which overlap; what is meant first stands first. */
+    List<Place> best(List<Token> tokens, List<Match<Term>> matches) {
+        return matcher.best(tokens, matches).stream().map(Terms::place).toList();
     }
 
     /** The places that begin at a token and end by another, the longest first. */

@@ -49,7 +49,7 @@ final class NarrowedTape implements Tape {
     @Override
     public List<TapedGame> games() {
         return whole.games().stream()
-                .map(game -> new TapedGame(game.id(), game.name(), game.opponent(), among(game.reps())))
+                .map(game -> new TapedGame(game.id(), game.name(), game.date(), game.opponent(), among(game.reps())))
                 .filter(game -> !game.reps().isEmpty())
                 .toList();
     }

@@ -10,6 +10,7 @@ import java.util.stream.IntStream;
 import rushlight.film.GameOrder;
 import rushlight.film.Identity;
 import rushlight.film.Reading;
+import rushlight.film.Reconciled;
 
 /**
  * Which reading of a rep counts where several evaluators watched a game, and the order the reps were played in.
@@ -18,7 +19,10 @@ import rushlight.film.Reading;
 public final class ReadingChoice {
     private final List<String> evaluators;
 
-    /** Evaluators that stand earlier are believed first; those not named come after, by name. */
+    /**
+     * What evaluators have settled on between them is believed first; then evaluators in this order; those not named come
+     * after, by name.
+     */
     public ReadingChoice(List<String> evaluators) {
         this.evaluators = evaluators.stream().map(Identity::slug).distinct().toList();
     }
@@ -47,6 +51,9 @@ public final class ReadingChoice {
     }
 
     private int rank(Reading reading) {
+        if (Reconciled.is(reading.evaluator())) {
+            return -1;
+        }
         int place = evaluators.indexOf(Identity.slug(reading.evaluator()));
         return place < 0 ? evaluators.size() : place;
     }

@@ -59,7 +59,7 @@ public final class Tapes {
                 sightings.add(Sighting.of(readings.get(i), game.name()));
                 facts.add(all.get(i));
             }
-            taped.add(new TapedGame(game.id(), game.name(), game.opponent(), reps));
+            taped.add(new TapedGame(game.id(), game.name(), game.date(), game.opponent(), reps));
         });
         return Tape.of(prospect, taped, sightings, facts);
     }

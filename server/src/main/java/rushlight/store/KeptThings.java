@@ -48,6 +48,11 @@ public final class KeptThings {
         return new KeptOpinions(graph);
     }
 
+    /** What evaluators think players will be. */
+    public KeptProjections projections() {
+        return new KeptProjections(graph);
+    }
+
     /** What was put into reports. */
     public KeptReports reports() {
         return new KeptReports(graph);

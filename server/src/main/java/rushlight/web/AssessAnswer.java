@@ -5,7 +5,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import rushlight.evidence.Interval;
-import rushlight.film.Opinion;
 import rushlight.film.Times;
 import rushlight.findings.Assessment;
 import rushlight.findings.Evidence;
@@ -29,6 +28,8 @@ import rushlight.situation.Sighting;
  * @param findings in order of their slugs
  * @param conclusions what follows from several findings together
  * @param apart what was said of him and no finding answers
+ * @param roles every job on a front held against the film, what fits best first
+ * @param projections what evaluators think he will be: their own judgement, no count
  */
 public record AssessAnswer(
         String prospect,
@@ -40,7 +41,9 @@ public record AssessAnswer(
         List<String> twoMoves,
         List<Finding> findings,
         List<Assessment.Conclusion> conclusions,
-        List<Said> apart) {
+        List<SaidAnswer> apart,
+        List<RoleAnswer> roles,
+        List<ProjectionAnswer> projections) {
     /** The move he opens with most, with its share and the share's likely range. */
     public record Main(String move, double share, double low, double high) {}
 
@@ -71,24 +74,6 @@ public record AssessAnswer(
     /** One rep behind a count. */
     public record Rep(String rep, String game, boolean event, Optional<Seconds> seconds) {}
 
-    /**
-     * What somebody said of the player in general; no evidence, and in no count.
-     *
-     * @param agreement {@code agrees}, {@code disagrees} or {@code not-enough-tape}; null where no finding answers it
-     * @param sentence what a person reads
-     */
-    public record Said(
-            String id,
-            String speaker,
-            String text,
-            String assertion,
-            String concept,
-            List<String> against,
-            String source,
-            OptionalDouble at,
-            Optional<String> agreement,
-            String sentence) {}
-
     /** One finding held against his tape. */
     public record Finding(
             String finding,
@@ -114,7 +99,7 @@ public record AssessAnswer(
             Optional<List<Bound>> bounds,
             List<IfDuty> conditional,
             List<Rep> reps,
-            List<Said> said,
+            List<SaidAnswer> said,
             List<String> train,
             String because,
             String sentence,
@@ -123,16 +108,17 @@ public record AssessAnswer(
 
     /** The answer for one assessment. */
     public static AssessAnswer of(Assessment assessment) {
-        return of(assessment, Spoken.NOTHING, true);
+        return of(assessment, Beside.NOTHING, true);
     }
 
     /**
      * The answer for one assessment.
      *
-     * @param spoken what was said of him
+     * @param beside what people said and think of him
      * @param withReps whether each finding lists its reps; a page may ask for them one finding at a time
      */
-    public static AssessAnswer of(Assessment assessment, Spoken spoken, boolean withReps) {
+    public static AssessAnswer of(Assessment assessment, Beside beside, boolean withReps) {
+        Spoken spoken = beside.spoken();
         return new AssessAnswer(
                 assessment.prospect().name(),
                 assessment.prospect().id(),
@@ -146,27 +132,17 @@ public record AssessAnswer(
                         .toList(),
                 assessment.conclusions(),
                 spoken.apart().stream()
-                        .map(opinion -> said(opinion, Optional.empty(), OpinionsBeside.quoted(opinion)))
-                        .toList());
+                        .map(opinion -> SaidAnswer.of(opinion, Optional.empty(), OpinionsBeside.quoted(opinion)))
+                        .toList(),
+                assessment.roles().stream()
+                        .map(fit -> RoleAnswer.of(fit, withReps))
+                        .toList(),
+                beside.projections());
     }
 
     static Main main(Primary primary) {
         Interval shown = primary.shown();
         return new Main(primary.move(), primary.rate().share().orElse(0), shown.low(), shown.high());
-    }
-
-    private static Said said(Opinion opinion, Optional<String> agreement, String sentence) {
-        return new Said(
-                opinion.id(),
-                opinion.speaker(),
-                opinion.words(),
-                opinion.polarity().slug(),
-                opinion.concept(),
-                opinion.against(),
-                opinion.source(),
-                opinion.at(),
-                agreement,
-                sentence);
     }
 
     private static Finding finding(Judged judged, Spoken spoken, boolean withReps) {
@@ -204,14 +180,10 @@ public record AssessAnswer(
                                 c.rate().events(),
                                 c.verdict().slug()))
                         .toList(),
-                withReps
-                        ? judged.evidence().reps().stream()
-                                .map(AssessAnswer::rep)
-                                .toList()
-                        : List.of(),
+                reps(judged, withReps),
                 spoken.to(finding.slug()).stream()
-                        .map(one ->
-                                said(one.opinion(), Optional.of(one.agreement().slug()), one.sentence()))
+                        .map(one -> SaidAnswer.of(
+                                one.opinion(), Optional.of(one.agreement().slug()), one.sentence()))
                         .toList(),
                 finding.advice().trainFirst(),
                 finding.advice().because(),
@@ -231,12 +203,18 @@ public record AssessAnswer(
         return bounds.isEmpty() ? Optional.empty() : Optional.of(bounds);
     }
 
+    static List<Rep> reps(Judged judged, boolean withReps) {
+        return withReps
+                ? judged.evidence().reps().stream().map(AssessAnswer::rep).toList()
+                : List.of();
+    }
+
     private static Rep rep(Evidence.Rep rep) {
         var at = rep.sighting();
         return new Rep(at.rep(), at.game(), rep.event(), Seconds.of(at));
     }
 
-    private static OptionalDouble end(Optional<Double> value) {
+    static OptionalDouble end(Optional<Double> value) {
         return value.map(OptionalDouble::of).orElseGet(OptionalDouble::empty);
     }
 }

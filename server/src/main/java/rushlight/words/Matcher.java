@@ -17,6 +17,7 @@ import org.jspecify.annotations.Nullable;
  */
 public final class Matcher<T> {
     private static final int MOST_SKIPPED = 2;
+    private static final int LONGEST_MEMBER = 3;
 
     private record Entry<T>(T value, List<String> keys) {}
 
@@ -31,6 +32,7 @@ public final class Matcher<T> {
     private final Inflections inflections;
     private final Slips slips;
     private final Node<T> root = new Node<>();
+    private final Map<String, Set<String>> groups = new HashMap<>();
 
     private Matcher(Builder<T> builder) {
         this.tokenizer = builder.tokenizer;
@@ -43,7 +45,11 @@ public final class Matcher<T> {
                 words.add(keys.get(i) + keys.get(i + 1));
             }
         });
+        builder.groups.values().forEach(members -> members.forEach(words::addAll));
         this.inflections = Inflections.of(words, builder.irregular);
+        builder.groups.forEach((name, members) -> members.forEach(keys -> groups.computeIfAbsent(
+                        String.join(" ", keys.stream().map(this::base).toList()), k -> new LinkedHashSet<>())
+                .add(name)));
         builder.patterns.forEach((keys, values) -> values.forEach(value -> insert(keys, value)));
         this.slips = new Slips(builder.patterns.keySet(), inflections, builder.neverSlips);
     }
@@ -57,6 +63,7 @@ public final class Matcher<T> {
         private final Set<String> alsoKnown = new LinkedHashSet<>();
         private final Set<String> neverSlips = new HashSet<>();
         private final Map<List<String>, Set<T>> patterns = new LinkedHashMap<>();
+        private final Map<String, List<List<String>>> groups = new LinkedHashMap<>();
 
         /** Nothing yet; texts and patterns are cut by this tokenizer. */
         public Builder(Tokenizer tokenizer) {
@@ -76,12 +83,22 @@ public final class Matcher<T> {
             return this;
         }
 
-        /** One more pattern; a pattern without a word is passed over. */
-        public Builder<T> add(String pattern, T value) {
-            List<String> keys = tokenizer.tokens(pattern).stream()
+        /** Words any of which may stand where a pattern has the name of their group, a word that no text has. */
+        public Builder<T> group(String name, List<String> members) {
+            groups.put(name, members.stream().map(this::keys).toList());
+            return this;
+        }
+
+        private List<String> keys(String words) {
+            return tokenizer.tokens(words).stream()
                     .filter(Token::word)
                     .map(Token::key)
                     .toList();
+        }
+
+        /** One more pattern; a pattern without a word is passed over. */
+        public Builder<T> add(String pattern, T value) {
+            List<String> keys = keys(pattern);
             List<String> kept = new ArrayList<>();
             for (int i = 0; i < keys.size(); i++) {
                 if (i == 0 || i == keys.size() - 1 || !skipped.contains(keys.get(i))) {
@@ -173,6 +190,9 @@ public final class Matcher<T> {
         if (at + 1 < tokens.size() && tokens.get(at + 1).word()) {
             follow(tokens, at + 2, node, base(key + tokens.get(at + 1).key()), ends);
         }
+        if (!groups.isEmpty()) {
+            members(tokens, at, node, ends);
+        }
         if (node != root && passed < MOST_SKIPPED && skipped.contains(key)) {
             walk(tokens, at + 1, node, passed + 1, ends);
         }
@@ -182,6 +202,20 @@ public final class Matcher<T> {
         @Nullable Node<T> next = node.next.get(key);
         if (next != null) {
             walk(tokens, at, next, 0, ends);
+        }
+    }
+
+    /** Goes on behind words that stand for a group. */
+    private void members(List<Token> tokens, int at, Node<T> node, Map<Integer, Set<Entry<T>>> ends) {
+        String words = "";
+        int most = Math.min(tokens.size(), at + LONGEST_MEMBER);
+        for (int end = at; end < most && tokens.get(end).word(); end++) {
+            words = words.isEmpty()
+                    ? base(tokens.get(end).key())
+                    : words + " " + base(tokens.get(end).key());
+            for (String group : groups.getOrDefault(words, Set.of())) {
+                follow(tokens, end + 1, node, group, ends);
+            }
         }
     }
 

@@ -25,6 +25,7 @@ import rushlight.notes.GeneralOpinions;
 import rushlight.notes.Narration;
 import rushlight.notes.Narrations;
 import rushlight.web.AssessAnswer;
+import rushlight.web.Beside;
 import rushlight.web.Json;
 
 /** A coach says something of a player in general, and his reps answer. */
@@ -221,7 +222,7 @@ class OpinionsTest {
     }
 
     private String answer() {
-        return Json.text(AssessAnswer.of(archive.assess(id()).orElseThrow(), spoken(), true));
+        return Json.text(AssessAnswer.of(archive.assess(id()).orElseThrow(), new Beside(spoken(), List.of()), true));
     }
 
     private String id() {

@@ -22,7 +22,7 @@ final class Samples {
     private Samples() {}
 
     static List<Drawing> all() {
-        return List.of(front(), counts(), ladder(), relations(), flow(), interval());
+        return List.of(front(), counts(), ladder(), relations(), flow(), interval(), games());
     }
 
     static Drawing front() {
@@ -112,6 +112,20 @@ final class Samples {
                         0.73,
                         0.97,
                         OptionalDouble.of(0.33))
+                .draw();
+    }
+
+    static Drawing games() {
+        return new Games(
+                        new Heading("games", "Used no counter, game by game", "Falls from 5 of 6 to 1 of 5."),
+                        List.of(
+                                new Games.Played("at Gannet Rock", 5, 6, 0.55, 0.97),
+                                new Games.Played("v Lark Hollow", 3, 4, 0.38, 0.94),
+                                new Games.Played(
+                                        "a game with a name that is much too long to stand beside it", 0, 0, 0, 1),
+                                new Games.Played("v Stonefen", 1, 5, 0.05, 0.58)),
+                        OptionalDouble.of(0.7),
+                        OptionalInt.of(2))
                 .draw();
     }
 }

@@ -32,7 +32,7 @@ final class Film {
 
     /** A new game; the reps that follow are from it. */
     Film game(String name, String opponent) {
-        games.add(new TapedGame(name, name, opponent, new BitSet()));
+        games.add(new TapedGame(name, name, Optional.empty(), opponent, new BitSet()));
         return this;
     }
 

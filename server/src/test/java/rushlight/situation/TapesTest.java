@@ -38,9 +38,9 @@ class TapesTest {
 
         assertThat(tape.games())
                 .containsExactly(
-                        new TapedGame("z-opener", "Opener", "Port Ellery", bits(0)),
-                        new TapedGame("a-second", "Second", "Harbor", bits(1, 2)),
-                        new TapedGame("b-undated", "Undated", "", bits(3)));
+                        new TapedGame("z-opener", "Opener", OPENER.date(), "Port Ellery", bits(0)),
+                        new TapedGame("a-second", "Second", SECOND.date(), "Harbor", bits(1, 2)),
+                        new TapedGame("b-undated", "Undated", UNDATED.date(), "", bits(3)));
         assertThat(reps(tape)).containsExactly("o1", "s1", "s2", "u1");
     }
 

@@ -29,6 +29,7 @@ public final class ProspectReports {
      * @param html well-formed XHTML that is read as HTML too
      * @param pdf the same as tagged PDF (ISO 14289-1) with its fonts in it
      */
+    @SuppressWarnings("ArrayRecordComponent") // made to be written out, never to be compared
     public record Printed(String html, byte[] pdf) {}
 
     /** The report as a page. */

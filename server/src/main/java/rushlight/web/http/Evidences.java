@@ -23,7 +23,7 @@ final class Evidences {
     }
 
     FindingRepsAnswer of(Finding finding, Assessment assessment, List<IndexedRep> tape, Map<String, Game> games) {
-        List<FindingRepsAnswer.Rep> reps = assessment.finding(finding.slug()).stream()
+        List<FindingRepsAnswer.Rep> reps = assessment.counted(finding.slug()).stream()
                 .flatMap(judged -> judged.evidence().reps().stream())
                 .map(rep -> rep(rep, tape.get(rep.place()).reading(), games))
                 .toList();

@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import rushlight.archive.Archive;
 import rushlight.archive.LogSummary;
 import rushlight.archive.Opinions;
+import rushlight.archive.Projections;
 import rushlight.film.Game;
 import rushlight.film.Prospect;
 import rushlight.findings.Assessment;
@@ -21,6 +22,7 @@ import rushlight.situation.Narrowing;
 import rushlight.situation.Tape;
 import rushlight.situation.TapedGame;
 import rushlight.web.AssessAnswer;
+import rushlight.web.Beside;
 import rushlight.web.BoardAnswer;
 import rushlight.web.CompareAnswer;
 import rushlight.web.LogBrief;
@@ -36,11 +38,13 @@ final class FilmRoutes {
     private final Archive archive;
     private final FilmVersion version;
     private final Opinions opinions;
+    private final Projections projections;
 
     FilmRoutes(Archive archive, FilmVersion version) {
         this.archive = archive;
         this.version = version;
         this.opinions = Opinions.of(archive);
+        this.projections = Projections.of(archive);
     }
 
     List<Route> routes() {
@@ -99,12 +103,16 @@ final class FilmRoutes {
         ofTape(ctx, (footage, tape, narrowing) -> {
             Assessment assessed =
                     archive.book().assess(narrowing(narrowing, tape).of(tape));
-            return AssessAnswer.of(assessed, opinions.beside(assessed), Request.flag(ctx, "reps", true));
+            return AssessAnswer.of(
+                    assessed, Beside.of(assessed, opinions, projections), Request.flag(ctx, "reps", true));
         });
     }
 
     private void findingReps(Context ctx) {
-        Finding finding = finding(ctx.pathParam("finding"), 404);
+        Finding finding = archive.book()
+                .findings()
+                .counted(ctx.pathParam("finding"))
+                .orElseGet(() -> finding(ctx.pathParam("finding"), 404));
         ofTape(ctx, (footage, tape, narrowing) -> {
             List<IndexedRep> kept = reps(footage, tape, narrowing(narrowing, tape));
             return new Evidences(archive.book().taxonomy())
@@ -153,7 +161,8 @@ final class FilmRoutes {
                                 .toList()));
     }
 
-    private Tape tape(Footage footage, String id) {
+    /** The tape of a prospect; a problem where there is none of this id. */
+    Tape tape(Footage footage, String id) {
         return footage.tape(id).orElseThrow(() -> {
             List<String> ids = footage.prospects().stream().map(Prospect::id).toList();
             return Problem.of(404, "There is no film of \"" + id + "\".")
@@ -162,7 +171,8 @@ final class FilmRoutes {
         });
     }
 
-    private Finding finding(String slug, int status) {
+    /** The finding of an address; a problem of this status where the book has none. */
+    Finding finding(String slug, int status) {
         return archive.book().findings().finding(slug).orElseThrow(() -> {
             List<String> slugs =
                     archive.book().findings().all().stream().map(Finding::slug).toList();

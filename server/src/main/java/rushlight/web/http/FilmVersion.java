@@ -2,6 +2,7 @@ package rushlight.web.http;
 
 import rushlight.archive.Archive;
 import rushlight.archive.Opinions;
+import rushlight.archive.Projections;
 
 /** The entity tag of everything that is said of the film as it is now. */
 final class FilmVersion {
@@ -9,15 +10,18 @@ final class FilmVersion {
 
     private final Archive archive;
     private final Opinions opinions;
+    private final Projections projections;
 
     FilmVersion(Archive archive) {
         this.archive = archive;
         this.opinions = Opinions.of(archive);
+        this.projections = Projections.of(archive);
     }
 
-    /** Changes with every change of the film, of what was said of players, or of the book. */
+    /** Changes with every change of the film, of what was said or thought of players, or of the book. */
     String now() {
-        return "W/\"" + archive.store().revision() + "-" + opinions.revision() + "-" + book() + "\"";
+        return "W/\"" + archive.store().revision() + "-" + opinions.revision() + "-" + projections.revision() + "-"
+                + book() + "\"";
     }
 
     /** Changes with the book alone. */

@@ -177,12 +177,15 @@ final class RepRoutes {
         Map<String, String> now = Cells.of(kept.log(), kept.reading(), film);
         OF_THE_LOG.forEach(column -> head.put(column, now.getOrDefault(column, "")));
         Log log = good(in, head);
-        answer(ctx, archive.edits().edit(id(ctx, kept), kept.reading().rep().rep(), plain(match), log), in.cells());
+        answer(
+                ctx,
+                archive.edits().edit(id(ctx, kept), kept.reading().rep().rep(), Versions.plain(match), log),
+                in.cells());
     }
 
     private void remove(Context ctx) {
         KeptReading kept = found(ctx);
-        Optional<String> match = Optional.ofNullable(ctx.header("If-Match")).map(RepRoutes::plain);
+        Optional<String> match = Optional.ofNullable(ctx.header("If-Match")).map(Versions::plain);
         answer(ctx, archive.edits().remove(id(ctx, kept), kept.reading().rep().rep(), match), Map.of());
     }
 
@@ -217,10 +220,6 @@ final class RepRoutes {
 
     private static LogId id(Context ctx, KeptReading kept) {
         return new LogId(Identity.slug(kept.log().evaluator()), ctx.pathParam("prospect"), ctx.pathParam("game"));
-    }
-
-    private static String plain(String etag) {
-        return etag.strip().replaceFirst("^W/", "").replace("\"", "").replaceFirst("--(gzip|br)$", "");
     }
 
     /** The reading that the address names: that of the evaluator it names, else of the one believed first. */

@@ -64,13 +64,16 @@ public final class Server implements AutoCloseable {
         routes.addAll(film.routes());
         routes.addAll(new FigureRoutes(archive, version, film).routes());
         routes.addAll(new ReportRoutes(archive, version).routes());
+        routes.addAll(new ProgressRoutes(archive, version, film).routes());
         routes.addAll(new RepRoutes(archive, version).routes());
         routes.addAll(new ChangeRoutes(archive, version).routes());
+        routes.addAll(new CrossCheckRoutes(archive, version).routes());
         routes.addAll(new ImportRoutes(archive, jobs).routes());
         routes.addAll(new QuestionRoutes(archive).routes());
         routes.addAll(new AskRoutes(archive, version).routes());
         routes.addAll(new NotesRoutes(archive).routes());
         routes.addAll(new OpinionRoutes(archive).routes());
+        routes.addAll(new ProjectionRoutes(archive).routes());
         routes.addAll(new GraphRoutes(archive).routes());
         routes.addAll(Clips.packed().routes());
         return routes;

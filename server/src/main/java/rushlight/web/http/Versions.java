@@ -57,6 +57,11 @@ final class Versions {
         ctx.contentType("application/json").result(Json.compact(answer));
     }
 
+    /** The name of a version as it stands in a tag, bare. */
+    static String plain(String etag) {
+        return etag.strip().replaceFirst("^W/", "").replace("\"", "").replaceFirst("--(gzip|br)$", "");
+    }
+
     /** The tag without the mark of weakness and without what a compressing proxy hangs on it. */
     private static String strong(String etag) {
         String plain = etag.strip();

@@ -44,6 +44,7 @@ class EveryPageTest {
         /import                                                            | Drop a CSV here
         /notes                                                             | Drop notes here
         /compare?id=tavish-mordell&id=keverne-toll                         | Where the tape tells them apart
+        /cross-check                                                       | of them they read differently somewhere
         /nowhere                                                           | There is no such page
         """)
     void a_page_is_whole_in_any_light_and_at_any_width(String path, String words) {

@@ -26,6 +26,7 @@ import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import rushlight.archive.Archive;
 import rushlight.archive.DemoLeague;
@@ -39,6 +40,8 @@ class ServerTest {
     private static final String JSON_TYPE = "application/json";
     private static final String REP = "/api/reps/teo-maravale/merrow-bay-at-calder-mill-2025-09-06/r02";
     private static final String REPORT = "/api/prospects/teo-maravale/report";
+    private static final String CROSS_CHECK =
+            "/api/cross-check?first=m-ordway&second=T.%20Quillon&prospect=jem-sorrelby";
     private static final String NOTES = "[0:04] Wide 9. Chop, dip. Sack.\n[0:15] Five tech. Bull rush, stoned.\n";
     private static final String SCRIPT = "<script>alert(1)</script>";
 
@@ -95,6 +98,8 @@ class ServerTest {
                 "/api/prospects/teo-maravale/assessment",
                 "/api/prospects/teo-maravale/assessment?reps=false&over=left",
                 "/api/prospects/teo-maravale/findings/primary-without-counter/reps",
+                "/api/prospects/teo-maravale/findings/wide-rush-task/reps",
+                "/api/prospects/teo-maravale/projections",
                 "/api/ask?q=who%20wrong-arms%20kick-outs&limit=3",
                 "/api/board?finding=primary-without-counter&finding=effort-fades",
                 "/api/compare?id=teo-maravale&id=bram-aldersey",
@@ -105,6 +110,7 @@ class ServerTest {
                 REP,
                 REP + "/explanation",
                 "/api/changes",
+                CROSS_CHECK,
                 "/api/export",
                 "/api/clips",
                 "/clips/calder-mill-at-harrow-vale.webm",
@@ -121,6 +127,8 @@ class ServerTest {
                 "/api/prospects/teo-maravale/report.pdf",
                 "/api/prospects/teo-maravale/clips",
                 "/api/prospects/tavish-mordell/clips.vtt?video=at-stonefen-cutup.mp4",
+                "/api/prospects/teo-maravale/progress?since=2025-10-11",
+                "/api/prospects/teo-maravale/findings/misses-tackles-in-the-edge-lane/games.svg?since=2025-10-11",
                 "/id/bull-rush",
                 "/sparql?query=ASK%20%7B%7D")) {
             HttpResponse<byte[]> answer = get(address);
@@ -154,8 +162,13 @@ class ServerTest {
                 "{\"summary\": \"\"}",
                 "If-Match",
                 json(get(REPORT)).at("/etag").asText());
+        String projection = "/api/prospects/teo-maravale/projections/kim-orr";
+        send("PUT", projection, JSON_TYPE, "{\"evaluator\": \"Kim Orr\", \"readiness\": \"Passing downs now.\"}");
+        get(projection);
+        send("DELETE", projection, JSON_TYPE, "", "If-Match", etag(projection));
         send("PUT", "/api/opinions/nix", JSON_TYPE, "");
         send("DELETE", "/api/opinions/nix", JSON_TYPE, "");
+        send("POST", "/api/cross-check/reconcile", JSON_TYPE, "{}");
         JsonNode job = json(send("POST", "/api/import?name=a.csv", "text/csv", csv, "Prefer", "respond-async"));
         String where = "/api/jobs/" + job.get("job").asText();
         while (json(get(where)).get("state").asText().equals("running")) {
@@ -188,6 +201,46 @@ class ServerTest {
         assertThat(left + right).isEqualTo(all.get("reps").asInt());
         assertThat(get("/api/prospects/teo-maravale/assessment?opponent=nobody").statusCode())
                 .isEqualTo(422);
+    }
+
+    @Test
+    void two_evaluators_settle_on_a_rep_by_the_versions_they_saw() throws Exception {
+        JsonNode check = json(get(CROSS_CHECK));
+        JsonNode rep = check.at("/differences/0");
+        String address = "/api/reps/jem-sorrelby/" + rep.get("game").asText() + "/"
+                + rep.get("rep").asText();
+        String column = rep.at("/cells/0/column").asText();
+        String mine = etag(address + "?by=m-ordway");
+        ObjectNode settled = JSON.createObjectNode();
+        settled.put("prospect", "jem-sorrelby")
+                .put("game", rep.get("game").asText())
+                .put("rep", rep.get("rep").asText());
+        settled.putObject("first").put("evaluator", "m-ordway").put("etag", mine);
+        settled.putObject("second").put("evaluator", "t-quillon").put("etag", etag(address + "?by=t-quillon"));
+        settled.putObject("choices").put(column, "second");
+
+        HttpResponse<byte[]> done = send("POST", "/api/cross-check/reconcile", JSON_TYPE, settled.toString());
+
+        assertThat(json(done).at("/reading/evaluator").asText()).isEqualTo("reconciled");
+        assertThat(json(get(address)).at("/cells/" + column).asText())
+                .isEqualTo(json(get(address + "?by=t-quillon"))
+                        .at("/cells/" + column)
+                        .asText());
+        assertThat(etag(address + "?by=m-ordway")).isEqualTo(mine);
+        assertThat(send("POST", "/api/cross-check/reconcile", JSON_TYPE, settled.toString())
+                        .statusCode())
+                .isEqualTo(412);
+        settled.putObject("choices").put(column, "third");
+        assertThat(send("POST", "/api/cross-check/reconcile", JSON_TYPE, settled.toString())
+                        .statusCode())
+                .isEqualTo(422);
+        send("POST", "/api/undo?revision=" + json(done).get("revision").asLong(), JSON_TYPE, "");
+        assertThat(json(get(address)).get("evaluator").asText()).isEqualTo("m-ordway");
+        assertThat(get("/api/cross-check?first=m-ordway&second=m-ordway").statusCode())
+                .isEqualTo(422);
+        assertThat(get("/api/cross-check?first=m-ordway&second=nobody").statusCode())
+                .isEqualTo(404);
+        assertThat(get("/api/cross-check?first=m-ordway").statusCode()).isEqualTo(400);
     }
 
     @Test
@@ -410,6 +463,60 @@ class ServerTest {
         send("DELETE", one, JSON_TYPE, "");
     }
 
+    @Test
+    void a_projection_is_kept_by_version_and_changes_no_count() throws Exception {
+        String assessed = "/api/prospects/bram-aldersey/assessment?reps=false";
+        JsonNode before = json(get(assessed));
+        String tag = etag(assessed);
+        String home = "/api/prospects/bram-aldersey/projections/lena-fisk";
+        String said =
+                "{\"evaluator\": \"Lena Fisk\", \"role\": \"big-end\", \"scale\": \"rounds\", \"tier\": \"third\"}";
+
+        HttpResponse<byte[]> made = send("PUT", home, JSON_TYPE, said);
+        assertThat(made.statusCode()).isEqualTo(201);
+        assertThat(send("PUT", home, JSON_TYPE, said).statusCode()).isEqualTo(428);
+        String first = etag(home);
+        HttpResponse<byte[]> changed = send("PUT", home, JSON_TYPE, said.replace("third", "second"), "If-Match", first);
+        assertThat(changed.statusCode()).isEqualTo(200);
+        assertThat(send("PUT", home, JSON_TYPE, said, "If-Match", first).statusCode())
+                .isEqualTo(412);
+        assertThat(send("DELETE", home, JSON_TYPE, "", "If-Match", first).statusCode())
+                .isEqualTo(412);
+
+        assertThat(etag(assessed)).isNotEqualTo(tag);
+        JsonNode after = json(get(assessed));
+        assertThat(after.at("/projections/0/tier").asText()).isEqualTo("second");
+        assertThat(after.at("/projections/0/sentence").asText())
+                .startsWith("The judgement of Lena Fisk, ")
+                .endsWith("; no part of the counts.");
+        assertThat(after.get("findings")).isEqualTo(before.get("findings"));
+        assertThat(after.get("roles")).isEqualTo(before.get("roles"));
+        assertThat(json(get(home)).get("versions"))
+                .extracting(one -> one.get("tier").asText())
+                .containsExactly("second", "third");
+
+        assertThat(send("DELETE", home, JSON_TYPE, "", "If-Match", etag(home)).statusCode())
+                .isEqualTo(200);
+        assertThat(json(get(assessed)).get("projections")).isEmpty();
+        send("PUT", home, JSON_TYPE, said, "If-Match", etag(home));
+        assertThat(json(get(assessed)).at("/projections/0/version").asInt()).isEqualTo(4);
+        send("DELETE", home, JSON_TYPE, "", "If-Match", etag(home));
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            kim | {"evaluator": "Orr", "readiness": "now"} | the same as in the address
+            kim | {"evaluator": "Kim"} | Nothing is said
+            kim | {"evaluator": "Kim", "tier": "third"} | A tier stands on a scale
+            kim | {"evaluator": "Kim", "role": "kicker"} | no role "kicker"
+            """)
+    void a_projection_that_says_too_little_is_refused(String by, String body, String why) throws Exception {
+        HttpResponse<byte[]> answer = send("PUT", "/api/prospects/teo-maravale/projections/" + by, JSON_TYPE, body);
+
+        assertThat(answer.statusCode()).isEqualTo(422);
+        assertThat(json(answer).get("detail").asText()).contains(why);
+    }
+
     private static JsonNode said(String home, String finding) throws Exception {
         for (JsonNode one : json(get(home)).get("findings")) {
             if (one.get("finding").asText().equals(finding)) {
@@ -486,8 +593,8 @@ class ServerTest {
     @Test
     void sparql_counts_film_with_the_words_of_the_book() throws Exception {
         String query = "PREFIX rl: <https://rushlight.example/def#> PREFIX skos:"
-            + " <http://www.w3.org/2004/02/skos/core#> SELECT (COUNT(?r) AS ?n) { ?r a rl:Reading ; rl:hisStep/rl:does"
-            + " ?m . ?m skos:prefLabel \"bull rush\"@en }";
+                + " <http://www.w3.org/2004/02/skos/core#> SELECT (COUNT(?r) AS ?n) { ?r a rl:Reading ; rl:hisStep/rl:does"
+                + " ?m . ?m skos:prefLabel \"bull rush\"@en }";
 
         JsonNode answer = json(send("POST", "/sparql", "application/sparql-query", query));
 
@@ -588,6 +695,9 @@ class ServerTest {
                 "POST /api/notes/opinions",
                 "PUT /api/opinions/nix",
                 "DELETE /api/opinions/nix",
+                "GET /api/prospects/nix/projections",
+                "GET /api/prospects/teo-maravale/projections/nix",
+                "DELETE /api/prospects/teo-maravale/projections/nix",
                 "POST /api/reps",
                 "POST /api/undo?revision=99999",
                 "POST /api/undo?revision=x",

@@ -1,0 +1,75 @@
+package rushlight.cli;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import rushlight.findings.Evidence;
+import rushlight.findings.RoleFit;
+import rushlight.findings.Shown;
+
+/** The jobs on a front held against his film, as a coach reads them. */
+final class RoleText {
+    private RoleText() {}
+
+    static void write(Page page, List<RoleFit> roles, Depth depth) {
+        if (roles.isEmpty()) {
+            return;
+        }
+        if (depth == Depth.SHORT) {
+            brief(page, roles);
+            return;
+        }
+        page.blank().line("Which job the film shows");
+        for (RoleFit fit : roles) {
+            String head = word(fit.fit());
+            page.line("  " + head + " ".repeat(Math.max(1, 20 - head.length()))
+                    + capital(fit.role().shown()));
+            page.wrapped("      ", "      ", fit.summary());
+            if (depth == Depth.FULL) {
+                needs(page, "Required", fit.required());
+                needs(page, "Welcome", fit.preferred());
+            }
+        }
+    }
+
+    private static void brief(Page page, List<RoleFit> roles) {
+        String text = roles.stream()
+                .collect(Collectors.groupingBy(RoleFit::fit, TreeMap::new, Collectors.toList()))
+                .entrySet()
+                .stream()
+                .map(entry -> word(entry.getKey()) + ": "
+                        + entry.getValue().stream()
+                                .map(fit -> fit.role().shown())
+                                .collect(Collectors.joining(", ")))
+                .collect(Collectors.joining("; "));
+        page.blank().wrapped("Jobs: ", "    ", text + ".");
+    }
+
+    private static void needs(Page page, String title, List<RoleFit.Need> needs) {
+        for (RoleFit.Need need : needs) {
+            String label = need.judged().finding().shown();
+            page.wrapped(
+                    "      " + title + ", " + word(need.shown()) + ": ",
+                    "        ",
+                    (need.asked().without() ? "clear of \"" + label + "\"" : label) + ". "
+                            + need.judged().sentence());
+            RepsText.list(
+                    page,
+                    "        ",
+                    need.judged().evidence().reps().stream()
+                            .filter(Evidence.Rep::event)
+                            .map(Evidence.Rep::sighting)
+                            .toList(),
+                    Depth.SHORT.mostReps());
+        }
+    }
+
+    private static String word(Shown shown) {
+        return shown.slug().replace('-', ' ');
+    }
+
+    private static String capital(String text) {
+        return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+    }
+}

@@ -1,0 +1,43 @@
+package rushlight.notes;
+
+import java.util.List;
+import java.util.Optional;
+import rushlight.words.Token;
+
+/** What is answered to the questions of a stretch: "Did he rip? No." */
+final class Answers {
+    private static final String YES = "yes";
+
+    private final List<Clause> clauses;
+    private final ByClause<Cues.Found> shown;
+    private final List<Token> tokens;
+
+    Answers(List<Token> tokens, List<Clause> clauses, ByClause<Cues.Found> shown) {
+        this.tokens = tokens;
+        this.clauses = clauses;
+        this.shown = shown;
+    }
+
+    /** Whether what a clause asks is so, by the first word behind it; none where it asks nothing, or nobody says. */
+    Optional<Boolean> to(int clause) {
+        int next = clause + 1;
+        if (!clauses.get(clause).question() || next >= clauses.size()) {
+            return Optional.empty();
+        }
+        Clause answer = clauses.get(next);
+        return shown.of(next).stream()
+                .filter(cue -> cue.act() == Cues.Act.ANSWER && cue.first() == answer.first())
+                .max((a, b) -> Integer.compare(a.end(), b.end()))
+                .filter(cue -> !cue.value().equals(YES) || isWhole(cue) || cue.end() - cue.first() > 1)
+                .map(cue -> cue.value().equals(YES));
+    }
+
+    /** Whether a clause answers the one before it. */
+    boolean isAnswer(int clause) {
+        return clause > 0 && to(clause - 1).isPresent();
+    }
+
+    private boolean isWhole(Cues.Found cue) {
+        return cue.end() >= tokens.size() || !tokens.get(cue.end()).word();
+    }
+}

@@ -1,0 +1,70 @@
+package rushlight.notes;
+
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.List;
+import rushlight.words.Match;
+import rushlight.words.Token;
+
+/**
+ * What the words of a stretch mean where they stand: of every place where words may mean a term, those are kept whose tests
+ * hold, and of these the ones that together say the most.
+ *
+ * @param meant where words mean a term, or are taken out; none overlap
+ * @param otherwise where words could have meant a term, and nothing else is meant
+ */
+record Senses(List<Terms.Place> meant, List<Terms.Place> otherwise) {
+    /** Finds them, with the clauses and what is said in each. */
+    static Senses of(Terms terms, List<Token> tokens, List<Clause> clauses, List<Attributes> attributes) {
+        List<Match<Terms.Term>> kept = new ArrayList<>();
+        List<Match<Terms.Term>> left = new ArrayList<>();
+        int at = 0;
+        for (Match<Terms.Term> match : terms.all(tokens)) {
+            while (at + 1 < clauses.size() && match.first() >= clauses.get(at).end()) {
+                at++;
+            }
+            if (at < clauses.size() && clauses.get(at).holds(match.first())) {
+                List<Terms.Term> fit = fitting(terms, tokens, clauses.get(at), attributes.get(at), match);
+                if (fit.isEmpty()) {
+                    left.add(match);
+                } else {
+                    kept.add(match.with(fit));
+                }
+            }
+        }
+        List<Terms.Place> meant = terms.best(tokens, kept);
+        BitSet taken = new BitSet();
+        meant.forEach(place -> taken.set(place.first(), place.end()));
+        left.removeIf(match -> !taken.get(match.first(), match.end()).isEmpty());
+        return new Senses(meant, terms.best(tokens, left));
+    }
+
+    private static List<Terms.Term> fitting(
+            Terms terms, List<Token> tokens, Clause clause, Attributes attributes, Match<Terms.Term> match) {
+        if (match.values().stream().allMatch(term -> term.sense().isAny())) {
+            return match.values();
+        }
+        Surroundings around = around(terms, tokens, clause, attributes, match.first(), match.end());
+        return match.values().stream().filter(term -> term.sense().fits(around)).toList();
+    }
+
+    private static Surroundings around(
+            Terms terms, List<Token> tokens, Clause clause, Attributes attributes, int first, int end) {
+        List<String> next = bases(terms, tokens, end, Math.min(clause.end(), end + 2));
+        List<String> previous = bases(terms, tokens, Math.max(clause.first(), first - 2), first);
+        List<String> all = new ArrayList<>(bases(terms, tokens, clause.first(), first));
+        all.addAll(bases(terms, tokens, end, clause.end()));
+        String subject = attributes
+                .subject(first)
+                .map(found -> found.act().name().toLowerCase(java.util.Locale.ROOT))
+                .orElse("nobody");
+        return new Surroundings(next, previous, all, subject, all.isEmpty(), first == clause.first());
+    }
+
+    private static List<String> bases(Terms terms, List<Token> tokens, int from, int to) {
+        return tokens.subList(from, Math.max(from, to)).stream()
+                .filter(Token::word)
+                .map(token -> terms.base(token.key()))
+                .toList();
+    }
+}

@@ -8,9 +8,9 @@ import java.util.stream.Stream;
 /** A part of a report that its author may leave out or move. Safety, the limits of the tape and the cautions are none. */
 public enum Part {
     SUMMARY("Summary"),
+    FIGURES("Where he lines up, what follows what"),
     STRENGTHS("What he does well"),
     GAPS("What he lacks"),
-    FIGURES("Where he lines up, what follows what"),
     DUTY("If and then: what hangs on his duty"),
     SAID("What was said of him"),
     OPEN("Still open, and cleared"),

@@ -63,6 +63,7 @@ public final class Server implements AutoCloseable {
         FilmRoutes film = new FilmRoutes(archive, version);
         routes.addAll(film.routes());
         routes.addAll(new FigureRoutes(archive, version, film).routes());
+        routes.addAll(new ReportRoutes(archive, version).routes());
         routes.addAll(new ProgressRoutes(archive, version, film).routes());
         routes.addAll(new RepRoutes(archive, version).routes());
         routes.addAll(new ChangeRoutes(archive, version).routes());

@@ -13,6 +13,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import org.apache.pdfbox.Loader;
@@ -27,6 +29,7 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.pdfbox.text.TextPosition;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Element;
+import org.jsoup.select.Elements;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.DisplayNameGeneration;
@@ -36,7 +39,9 @@ import org.junit.jupiter.api.io.TempDir;
 import rushlight.archive.Archive;
 import rushlight.archive.Book;
 import rushlight.archive.DemoLeague;
+import rushlight.film.Opinion;
 import rushlight.film.Prospect;
+import rushlight.findings.Spoken;
 import rushlight.report.book.HtmlChecker;
 import rushlight.web.ReportMaterial;
 
@@ -94,6 +99,25 @@ class ReportOnPaperTest {
             assertThat(onPaper(one.getValue(), one.getKey()))
                     .as(one.getKey())
                     .isEqualTo(onScreen(PAGES.getOrDefault(one.getKey(), "")));
+        }
+    }
+
+    @Test
+    void no_page_ends_with_a_heading() throws IOException {
+        for (Map.Entry<String, byte[]> one : PDFS.entrySet()) {
+            Set<String> headings = Set.copyOf(Jsoup.parse(PAGES.getOrDefault(one.getKey(), ""))
+                    .select("h2, h3")
+                    .eachText());
+            try (PDDocument pdf = Loader.loadPDF(one.getValue())) {
+                for (int page = 1; page <= pdf.getNumberOfPages(); page++) {
+                    List<String> lines = text(pdf, page, one.getKey())
+                            .lines()
+                            .map(String::strip)
+                            .filter(line -> !line.isEmpty())
+                            .toList();
+                    assertThat(headings).as(one.getKey()).doesNotContain(lines.get(lines.size() - 1));
+                }
+            }
         }
     }
 
@@ -172,13 +196,26 @@ class ReportOnPaperTest {
     }
 
     @Test
-    void a_long_summary_on_a4_pushes_the_lightest_findings_off_and_says_so() throws IOException {
+    void what_does_not_fit_is_left_to_the_screen_the_lightest_first_and_that_is_said() throws IOException {
         Material material = material("tavish-mordell");
         String summary = "He is a power rusher who plays one move & wins <early>. ".repeat(27);
         Written written = new Written(
                 summary.substring(0, Written.LONGEST), "M. Ordway", Optional.of(LocalDate.of(2026, 1, 2)), Part.all());
-        Material longer =
-                new Material(material.assessment(), material.spoken(), material.profile(), material.readers(), written);
+        List<Opinion> said = IntStream.range(0, 60)
+                .mapToObj(i -> new Opinion(
+                        "said-" + i,
+                        "tavish-mordell",
+                        "A. Voice",
+                        "He plays number " + i
+                                + " with more weight than anybody, and he plays it every week of the year.",
+                        OptionalDouble.empty(),
+                        "talk.txt",
+                        Opinion.Polarity.UNSURE,
+                        "bull-rush",
+                        List.of()))
+                .toList();
+        Material longer = new Material(
+                material.assessment(), new Spoken(Map.of(), said), material.profile(), material.readers(), written);
 
         ProspectReports.Printed printed = reports.print(longer, Paper.A4);
 
@@ -190,6 +227,12 @@ class ReportOnPaperTest {
                 .contains("one move & wins <early>.".replace(" ", ""))
                 .contains("WrittenbyM.Ordway,2026-01-02.")
                 .isEqualTo(onScreen(printed.html()));
+        Elements entries = Jsoup.parse(printed.html()).select("#said .entry");
+        assertThat(entries.get(0).text()).contains("number 0 ");
+        assertThat(entries).hasSizeBetween(5, 59);
+        assertThat(Jsoup.parse(printed.html()).select("#said .more").text())
+                .isEqualTo(60 - entries.size() + " more on the screen.");
+        assertThat(Jsoup.parse(printed.html()).select("#gaps .more")).isEmpty();
     }
 
     @Test
@@ -222,14 +265,18 @@ class ReportOnPaperTest {
         try (PDDocument paper = Loader.loadPDF(pdf)) {
             StringBuilder text = new StringBuilder();
             for (int page = 1; page <= paper.getNumberOfPages(); page++) {
-                PDFTextStripper stripper = new PDFTextStripper();
-                stripper.setStartPage(page);
-                stripper.setEndPage(page);
-                String all = stripper.getText(paper);
-                text.append(all.replaceAll(String.format("(?m)^.*Rushlight, page \\d of \\d$|^%s$", name), ""));
+                text.append(text(paper, page, name));
             }
             return name.replace(" ", "") + bare(text.toString());
         }
+    }
+
+    /** The words of a page without its foot, and without the name, which stands in both. */
+    private static String text(PDDocument paper, int page, String name) throws IOException {
+        PDFTextStripper stripper = new PDFTextStripper();
+        stripper.setStartPage(page);
+        stripper.setEndPage(page);
+        return stripper.getText(paper).replaceAll(String.format("(?m)^.*Rushlight, page \\d of \\d$|^%s$", name), "");
     }
 
     private static String bare(String text) {

@@ -40,6 +40,7 @@ class ServerTest {
     private static final HttpClient CLIENT = HttpClient.newHttpClient();
     private static final String JSON_TYPE = "application/json";
     private static final String REP = "/api/reps/teo-maravale/merrow-bay-at-calder-mill-2025-09-06/r02";
+    private static final String REPORT = "/api/prospects/teo-maravale/report";
     private static final String CROSS_CHECK =
             "/api/cross-check?first=m-ordway&second=T.%20Quillon&prospect=jem-sorrelby";
     private static final String NOTES = "[0:04] Wide 9. Chop, dip. Sack.\n[0:15] Five tech. Bull rush, stoned.\n";
@@ -122,6 +123,11 @@ class ServerTest {
                 "/api/concepts/bull-rush/ladder.svg",
                 "/api/prospects/teo-maravale/front.svg",
                 "/api/prospects/teo-maravale/flow.svg?over=left",
+                "/api/prospects/teo-maravale/report",
+                "/api/prospects/teo-maravale/report.html?paper=a4",
+                "/api/prospects/teo-maravale/report.pdf",
+                "/api/prospects/teo-maravale/clips",
+                "/api/prospects/tavish-mordell/clips.vtt?video=at-stonefen-cutup.mp4",
                 "/api/prospects/teo-maravale/progress?since=2025-10-11",
                 "/api/prospects/teo-maravale/findings/misses-tackles-in-the-edge-lane/games.svg?since=2025-10-11",
                 "/id/bull-rush",
@@ -150,6 +156,13 @@ class ServerTest {
         send("POST", "/api/notes?name=a.txt", "text/plain", NOTES);
         send("POST", "/api/notes/log", JSON_TYPE, notesLog(JSON.createArrayNode()));
         send("POST", "/api/notes/opinions", JSON_TYPE, notesLog(JSON.createArrayNode()));
+        send(
+                "PUT",
+                REPORT,
+                JSON_TYPE,
+                "{\"summary\": \"\"}",
+                "If-Match",
+                json(get(REPORT)).at("/etag").asText());
         String projection = "/api/prospects/teo-maravale/projections/kim-orr";
         send("PUT", projection, JSON_TYPE, "{\"evaluator\": \"Kim Orr\", \"readiness\": \"Passing downs now.\"}");
         get(projection);
@@ -290,6 +303,29 @@ class ServerTest {
         assertThat(send("PUT", rep, JSON_TYPE, body(cells)).statusCode()).isEqualTo(428);
         assertThat(send("POST", "/api/undo", JSON_TYPE, "").statusCode()).isEqualTo(200);
         assertThat(etag(rep)).isEqualTo(seen);
+    }
+
+    @Test
+    void a_summary_is_kept_and_an_older_version_of_it_takes_nothing_away() throws Exception {
+        String etag = json(get(REPORT)).at("/etag").asText();
+        String mine = "{\"summary\": \"Bends <late>.\", \"author\": \"A. Reader\", \"parts\": [\"gaps\", \"summary\"]}";
+
+        HttpResponse<byte[]> kept = send("PUT", REPORT, JSON_TYPE, mine, "If-Match", etag);
+        HttpResponse<byte[]> late = send("PUT", REPORT, JSON_TYPE, "{\"summary\": \"No.\"}", "If-Match", etag);
+
+        assertThat(kept.statusCode()).isEqualTo(200);
+        assertThat(late.statusCode()).isEqualTo(412);
+        assertThat(json(get(REPORT)).at("/parts/0/part").asText()).isEqualTo("gaps");
+        assertThat(Contract.text(get(REPORT + ".html")))
+                .contains("<p>Bends &lt;late&gt;.</p>")
+                .doesNotContain("House lines");
+        String long1501 = "{\"summary\": \"" + "x".repeat(1501) + "\"}";
+        assertThat(send("PUT", REPORT, JSON_TYPE, long1501, "If-Match", "*").statusCode())
+                .isEqualTo(422);
+        assertThat(send("PUT", REPORT, JSON_TYPE, "{\"parts\": [\"hair\"]}", "If-Match", "*")
+                        .statusCode())
+                .isEqualTo(422);
+        assertThat(send("PUT", REPORT, JSON_TYPE, mine).statusCode()).isEqualTo(428);
     }
 
     @Test

@@ -118,7 +118,7 @@ public final class Matcher<T> {
         }
     }
 
-    /** The words and marks of a text, as this matcher reads them. */
+    /** As this matcher reads a text. */
     public List<Token> tokens(String text) {
         return tokenizer.tokens(text);
     }
@@ -190,9 +190,7 @@ public final class Matcher<T> {
         if (at + 1 < tokens.size() && tokens.get(at + 1).word()) {
             follow(tokens, at + 2, node, base(key + tokens.get(at + 1).key()), ends);
         }
-        if (!groups.isEmpty()) {
-            members(tokens, at, node, ends);
-        }
+        members(tokens, at, node, ends);
         if (node != root && passed < MOST_SKIPPED && skipped.contains(key)) {
             walk(tokens, at + 1, node, passed + 1, ends);
         }
@@ -210,9 +208,7 @@ public final class Matcher<T> {
         String words = "";
         int most = Math.min(tokens.size(), at + LONGEST_MEMBER);
         for (int end = at; end < most && tokens.get(end).word(); end++) {
-            words = words.isEmpty()
-                    ? base(tokens.get(end).key())
-                    : words + " " + base(tokens.get(end).key());
+            words = (words + " " + base(tokens.get(end).key())).strip();
             for (String group : groups.getOrDefault(words, Set.of())) {
                 follow(tokens, end + 1, node, group, ends);
             }

@@ -95,7 +95,8 @@ public final class Reconciling {
             return Optional.of("Two evaluators' readings of one rep can be reconciled, and these are not.");
         }
         if (Reconciled.is(first.evaluator()) || Reconciled.is(second.evaluator())) {
-            return Optional.of("A reconciled reading is not reconciled again: change it, or choose anew between the two.");
+            return Optional.of(
+                    "A reconciled reading is not reconciled again: change it, or choose anew between the two.");
         }
         return columns.stream()
                 .filter(column -> !settling.knows(column))

@@ -77,11 +77,11 @@ final class CrossCheckRoutes {
         Edited.answer(
                 ctx,
                 reconciling.settle(
-                                in.rep(),
-                                side(in, in.first()),
-                                side(in, in.second()),
-                                Optional.ofNullable(in.settled()).map(Versions::plain),
-                                choices(in.choices())),
+                        in.rep(),
+                        side(in, in.first()),
+                        side(in, in.second()),
+                        Optional.ofNullable(in.settled()).map(Versions::plain),
+                        choices(in.choices())),
                 Map.of(),
                 kept -> ReadingAnswer.of(kept.log(), kept.reading(), kept.classes(), film));
     }
@@ -101,8 +101,9 @@ final class CrossCheckRoutes {
         return switch (word) {
             case "first" -> Reconciling.Choice.FIRST;
             case "second" -> Reconciling.Choice.SECOND;
-            default -> throw Problem.of(422, "A choice is \"first\" or \"second\", not \"" + word + "\".")
-                    .thrown();
+            default ->
+                throw Problem.of(422, "A choice is \"first\" or \"second\", not \"" + word + "\".")
+                        .thrown();
         };
     }
 }

@@ -18,10 +18,15 @@ public final class Reconciling {
     private final Store store;
     private final Settling settling;
 
-    Reconciling(Edits edits, Store store, Settling settling) {
+    private Reconciling(Edits edits, Store store, Settling settling) {
         this.edits = edits;
         this.store = store;
         this.settling = settling;
+    }
+
+    /** In an open folder. */
+    public static Reconciling of(Archive archive) {
+        return new Reconciling(archive.edits(), archive.store(), Settling.of(archive.book()));
     }
 
     /**
@@ -90,7 +95,8 @@ public final class Reconciling {
             return Optional.of("Two evaluators' readings of one rep can be reconciled, and these are not.");
         }
         if (Reconciled.is(first.evaluator()) || Reconciled.is(second.evaluator())) {
-            return Optional.of("A reconciled reading is not reconciled again: change it, or choose anew between the two.");
+            return Optional.of(
+                    "A reconciled reading is not reconciled again: change it, or choose anew between the two.");
         }
         return columns.stream()
                 .filter(column -> !settling.knows(column))

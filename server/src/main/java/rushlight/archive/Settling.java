@@ -74,8 +74,7 @@ final class Settling {
                 new Log.Source(source, NO_FILE));
     }
 
-    private Reading reading(
-            KeptReading first, KeptReading second, Map<String, Choice> choices, Set<String> charted) {
+    private Reading reading(KeptReading first, KeptReading second, Map<String, Choice> choices, Set<String> charted) {
         Map<String, List<String>> tags = new HashMap<>();
         Set<String> unseen = new TreeSet<>();
         List<Step> exchange = List.of();

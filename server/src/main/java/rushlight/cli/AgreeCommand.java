@@ -34,7 +34,8 @@ import rushlight.words.NearestLabels;
         description = {
             "Says how far two evaluators agree about the reps that both have read.",
             "",
-            "Column by column and tag by tag, with what is more than chance, and the reps they read differently side by side.",
+            "Column by column and tag by tag, with what is more than chance, and the reps they read differently side"
+                    + " by side.",
             ""
         },
         footer = {
@@ -83,7 +84,8 @@ final class AgreeCommand implements Callable<Integer> {
             return compare(book, read);
         }
         if (!Files.isDirectory(data.folder())) {
-            err().println("There is no film in " + data.folder() + " yet. Import a film log first: rushlight import FILE");
+            err().println("There is no film in " + data.folder()
+                    + " yet. Import a film log first: rushlight import FILE");
             return 1;
         }
         try (Archive archive = data.open()) {
@@ -123,7 +125,8 @@ final class AgreeCommand implements Callable<Integer> {
                 + near(name, known.stream().map(Prospect::name).toList()) + "."));
         return strangers.isEmpty()
                 ? Optional.of(logs.stream()
-                        .filter(log -> names.isEmpty() || names.stream().anyMatch(name -> isNamed(log.prospect(), name)))
+                        .filter(log ->
+                                names.isEmpty() || names.stream().anyMatch(name -> isNamed(log.prospect(), name)))
                         .toList())
                 : Optional.empty();
     }
@@ -140,11 +143,10 @@ final class AgreeCommand implements Callable<Integer> {
                 .distinct()
                 .toList();
         if (!between.isEmpty()) {
-            List<String> strangers = between.stream()
-                    .filter(name -> by(name, logs).isEmpty())
-                    .toList();
-            strangers.forEach(name ->
-                    err().println("No log here is by \"" + name + "\". Nearest: " + near(name, who) + "."));
+            List<String> strangers =
+                    between.stream().filter(name -> by(name, logs).isEmpty()).toList();
+            strangers.forEach(
+                    name -> err().println("No log here is by \"" + name + "\". Nearest: " + near(name, who) + "."));
             if (Identity.slug(between.get(0)).equals(Identity.slug(between.get(1)))) {
                 err().println("Name two different evaluators.");
                 return Optional.empty();
@@ -156,13 +158,14 @@ final class AgreeCommand implements Callable<Integer> {
             return Optional.of(pairs.get(0));
         }
         err().println(
-                pairs.isEmpty()
-                        ? "No game has been read by two evaluators. Import a second one's log of the same game first."
-                        : "More than two have read the same games. Say which two with --between: "
-                                + pairs.stream()
-                                        .map(pair -> "\"" + pair.get(0) + "\" \"" + pair.get(1) + "\"")
-                                        .collect(Collectors.joining(" or "))
-                                + ".");
+                        pairs.isEmpty()
+                                ? "No game has been read by two evaluators. Import a second one's log of the same game"
+                                        + " first."
+                                : "More than two have read the same games. Say which two with --between: "
+                                        + pairs.stream()
+                                                .map(pair -> "\"" + pair.get(0) + "\" \"" + pair.get(1) + "\"")
+                                                .collect(Collectors.joining(" or "))
+                                        + ".");
         return Optional.empty();
     }
 

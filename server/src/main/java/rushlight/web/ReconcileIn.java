@@ -30,7 +30,8 @@ public record ReconcileIn(
      * @param etag its version
      */
     public record Side(
-            @JsonProperty(required = true) String evaluator, @JsonProperty(required = true) String etag) {}
+            @JsonProperty(required = true) String evaluator,
+            @JsonProperty(required = true) String etag) {}
 
     public ReconcileIn {
         choices = choices == null ? Map.of() : Map.copyOf(choices);

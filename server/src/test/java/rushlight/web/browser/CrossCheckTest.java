@@ -29,7 +29,8 @@ class CrossCheckTest {
 
         browser.keys("j", "2", "s");
         browser.sees("1 rep settled");
-        assertThat(browser.all(SECONDS)).hasSize(browser.all("[data-rep]:has(.settled) fieldset").size());
+        assertThat(browser.all(SECONDS))
+                .hasSize(browser.all("[data-rep]:has(.settled) fieldset").size());
         assertThat(browser.all(SECONDS)).isNotEmpty();
         browser.sees("Added ");
 

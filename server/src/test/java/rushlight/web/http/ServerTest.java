@@ -201,7 +201,9 @@ class ServerTest {
 
         assertThat(json(done).at("/reading/evaluator").asText()).isEqualTo("reconciled");
         assertThat(json(get(address)).at("/cells/" + column).asText())
-                .isEqualTo(json(get(address + "?by=t-quillon")).at("/cells/" + column).asText());
+                .isEqualTo(json(get(address + "?by=t-quillon"))
+                        .at("/cells/" + column)
+                        .asText());
         assertThat(etag(address + "?by=m-ordway")).isEqualTo(mine);
         assertThat(send("POST", "/api/cross-check/reconcile", JSON_TYPE, settled.toString())
                         .statusCode())
@@ -492,8 +494,8 @@ class ServerTest {
     @Test
     void sparql_counts_film_with_the_words_of_the_book() throws Exception {
         String query = "PREFIX rl: <https://rushlight.example/def#> PREFIX skos:"
-                + " <http://www.w3.org/2004/02/skos/core#> SELECT (COUNT(?r) AS ?n) { ?r a rl:Reading ; rl:hisStep/rl:does"
-                + " ?m . ?m skos:prefLabel \"bull rush\"@en }";
+            + " <http://www.w3.org/2004/02/skos/core#> SELECT (COUNT(?r) AS ?n) { ?r a rl:Reading ; rl:hisStep/rl:does"
+            + " ?m . ?m skos:prefLabel \"bull rush\"@en }";
 
         JsonNode answer = json(send("POST", "/sparql", "application/sparql-query", query));
 

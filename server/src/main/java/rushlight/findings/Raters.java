@@ -47,8 +47,8 @@ record Raters(int common, int same, String name, double value) {
         boolean lopsided = ratings.largestShare() > LOPSIDED;
         OptionalDouble value = lopsided ? Ac1.of(ratings) : Alpha.of(ratings, Distance.nominal());
         return value.isPresent()
-                ? Optional.of(new Raters(
-                        said.size(), ratings.unanimous(), lopsided ? "AC1" : "alpha", value.getAsDouble()))
+                ? Optional.of(
+                        new Raters(said.size(), ratings.unanimous(), lopsided ? "AC1" : "alpha", value.getAsDouble()))
                 : Optional.empty();
     }
 

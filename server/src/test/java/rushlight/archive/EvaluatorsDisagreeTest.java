@@ -86,7 +86,10 @@ class EvaluatorsDisagreeTest {
         try (Archive archive = Archive.open(folder)) {
             archive.put(both, false);
 
-            Judged stored = archive.assess("jory-penwick").orElseThrow().finding(FINDING).orElseThrow();
+            Judged stored = archive.assess("jory-penwick")
+                    .orElseThrow()
+                    .finding(FINDING)
+                    .orElseThrow();
 
             assertThat(stored.verdict()).isEqualTo(Verdict.WATCH);
             assertThat(stored.sentence()).isEqualTo(of(book.assess(both)).sentence());
@@ -114,7 +117,8 @@ class EvaluatorsDisagreeTest {
 
     /** Two games of twenty reps each, off the ball late where told. */
     private List<Log> logs(String evaluator, IntPredicate late) {
-        StringBuilder csv = new StringBuilder("rep,prospect,game,phase,exchange,faults,chances,results,help,direction,get_off,snap,evaluator\n");
+        StringBuilder csv = new StringBuilder(
+                "rep,prospect,game,phase,exchange,faults,chances,results,help,direction,get_off,snap,evaluator\n");
         for (int rep = 0; rep < REPS; rep++) {
             csv.append(String.join(
                             ",",

@@ -193,11 +193,6 @@ public final class Archive implements AutoCloseable {
         return new Edits(book, store, writing, one);
     }
 
-    /** Settles between two evaluators what a rep was. */
-    public Reconciling reconciling() {
-        return new Reconciling(edits(), store, Settling.of(book));
-    }
-
     private void catchUp() {
         long revision = store.revision();
         Optional<IndexState> state = index.state().filter(s -> s.fingerprint().equals(fingerprint()));

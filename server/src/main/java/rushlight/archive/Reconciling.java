@@ -18,10 +18,15 @@ public final class Reconciling {
     private final Store store;
     private final Settling settling;
 
-    Reconciling(Edits edits, Store store, Settling settling) {
+    private Reconciling(Edits edits, Store store, Settling settling) {
         this.edits = edits;
         this.store = store;
         this.settling = settling;
+    }
+
+    /** In an open folder. */
+    public static Reconciling of(Archive archive) {
+        return new Reconciling(archive.edits(), archive.store(), Settling.of(archive.book()));
     }
 
     /**

@@ -34,7 +34,8 @@ import rushlight.words.NearestLabels;
         description = {
             "Says how far two evaluators agree about the reps that both have read.",
             "",
-            "Column by column and tag by tag, with what is more than chance, and the reps they read differently side by side.",
+            "Column by column and tag by tag, with what is more than chance, and the reps they read differently side"
+                    + " by side.",
             ""
         },
         footer = {
@@ -158,7 +159,8 @@ final class AgreeCommand implements Callable<Integer> {
         }
         err().println(
                         pairs.isEmpty()
-                                ? "No game has been read by two evaluators. Import a second one's log of the same game first."
+                                ? "No game has been read by two evaluators. Import a second one's log of the same game"
+                                        + " first."
                                 : "More than two have read the same games. Say which two with --between: "
                                         + pairs.stream()
                                                 .map(pair -> "\"" + pair.get(0) + "\" \"" + pair.get(1) + "\"")

@@ -36,7 +36,7 @@ public enum Verdict {
     }
 
     /** The word one step less sure: confirmed becomes likely, cleared becomes watch. */
-    Verdict lessSure() {
+    public Verdict lessSure() {
         return this == CONFIRMED ? LIKELY : this == CLEARED ? WATCH : this;
     }
 

@@ -111,7 +111,7 @@ public final class Assessor {
         Measuring.Measured measured = measure(finding, counts, certain);
         Sample unknown = counts.unknown(scope);
         if (unknown.opportunities().isEmpty()) {
-            return judged(finding, counts, measured, List.of(), List.of());
+            return counts.held(scope, judged(finding, counts, measured, List.of(), List.of()));
         }
         Outcome all = measure(finding, counts, certain.or(unknown)).outcome();
         Outcome none = measured.outcome();
@@ -124,7 +124,7 @@ public final class Assessor {
         if (!conditional.isEmpty()) {
             conditional.add(new Judged.Conditional("another", none.rate(), none.verdict()));
         }
-        return judged(finding, counts, measured, bounds, conditional);
+        return counts.held(scope, judged(finding, counts, measured, bounds, conditional));
     }
 
     private Judged judge(Finding finding, Counts counts, Map<String, Sample> parents) {

@@ -6,6 +6,7 @@ import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.TreeMap;
 import rushlight.evidence.Line;
+import rushlight.situation.ReadTwice;
 import rushlight.situation.Situation;
 import rushlight.situation.Tape;
 import rushlight.situation.TapedGame;
@@ -16,10 +17,12 @@ final class Counts {
     private final Conventions conventions;
     private final BitSet counted;
     private final Primary.Found primary;
+    private final Optional<ReadTwice> readTwice;
 
     Counts(Tape tape, Conventions conventions) {
         this.tape = tape;
         this.conventions = conventions;
+        this.readTwice = tape.readTwice();
         BitSet all = new BitSet(tape.size());
         all.set(0, tape.size());
         this.counted = Sample.without(
@@ -42,6 +45,14 @@ final class Counts {
 
     Tape tape() {
         return tape;
+    }
+
+    /** A finding with no surer word than two evaluators' agreement on its event carries, where two have read his reps. */
+    Judged held(Counting.Scope scope, Judged judged) {
+        return readTwice
+                .flatMap(twice -> Raters.of(twice, scope))
+                .map(raters -> raters.hold(judged))
+                .orElse(judged);
     }
 
     List<TapedGame> games() {

@@ -52,7 +52,7 @@ public record Outcome(
         return with(Verdict.NOT_ENOUGH_TAPE);
     }
 
-    private Outcome with(Verdict word) {
+    Outcome with(Verdict word) {
         return word == verdict
                 ? this
                 : new Outcome(word, rate, share, shown, probability, OptionalInt.empty(), false, rows, parent);

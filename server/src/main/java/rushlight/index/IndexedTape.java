@@ -8,9 +8,11 @@ import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.IntPredicate;
+import java.util.function.ToIntFunction;
 import org.apache.lucene.index.BinaryDocValues;
 import org.apache.lucene.index.DocValues;
 import org.apache.lucene.index.LeafReaderContext;
@@ -18,6 +20,8 @@ import org.apache.lucene.index.ReaderUtil;
 import org.apache.lucene.index.SortedSetDocValues;
 import org.apache.lucene.search.IndexSearcher;
 import rushlight.film.Prospect;
+import rushlight.situation.ReadTwice;
+import rushlight.situation.ReadingChoice;
 import rushlight.situation.Sighting;
 import rushlight.situation.Situation;
 import rushlight.situation.Tape;
@@ -27,6 +31,7 @@ import rushlight.situation.TapedGame;
 final class IndexedTape implements Tape {
     private final IndexSearcher searcher;
     private final Conditions conditions;
+    private final Shelf.Played played;
     private final Prospect prospect;
     private final List<TapedGame> games = new ArrayList<>();
     private final int size;
@@ -42,6 +47,7 @@ final class IndexedTape implements Tape {
     IndexedTape(IndexSearcher searcher, Conditions conditions, Shelf.Played played) {
         this.searcher = searcher;
         this.conditions = conditions;
+        this.played = played;
         this.prospect = played.prospect();
         long[] documentAndRep = new long
                 [played.games().stream().mapToInt(g -> g.documents().size()).sum()];
@@ -157,6 +163,29 @@ final class IndexedTape implements Tape {
             sightings = List.of(all);
         }
         return sightings.get(rep);
+    }
+
+    @Override
+    public Optional<ReadTwice> readTwice() {
+        return played.games().stream().allMatch(game -> game.twice().isEmpty())
+                ? Optional.empty()
+                : Optional.of(new ReadTwice(readBy(ReadingChoice.Two::first), readBy(ReadingChoice.Two::second)));
+    }
+
+    private Tape readBy(ToIntFunction<ReadingChoice.Two> one) {
+        return new IndexedTape(
+                searcher,
+                conditions,
+                new Shelf.Played(
+                        prospect,
+                        played.games().stream()
+                                .map(game -> new Shelf.PlayedGame(
+                                        game.game(),
+                                        game.twice().stream()
+                                                .map(one::applyAsInt)
+                                                .toList(),
+                                        List.of()))
+                                .toList()));
     }
 
     /** What is done with each rep of a segment. */

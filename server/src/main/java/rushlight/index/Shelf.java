@@ -34,8 +34,9 @@ final class Shelf {
      *
      * @param game which game
      * @param documents those that count, in order
+     * @param twice the reps that two evaluators have read, as pairs of documents
      */
-    record PlayedGame(Game game, List<Integer> documents) {}
+    record PlayedGame(Game game, List<Integer> documents, List<ReadingChoice.Two> twice) {}
 
     /**
      * The documents of one prospect.
@@ -117,17 +118,25 @@ final class Shelf {
         for (Map.Entry<Game, List<Watched>> game : byGame.entrySet()) {
             List<Integer> documents = new ArrayList<>();
             game.getValue().forEach(w -> documents.addAll(w.documents().values()));
-            games.add(new PlayedGame(game.getKey(), game.getValue().size() == 1 ? documents : chosen(documents)));
+            games.add(
+                    game.getValue().size() == 1
+                            ? new PlayedGame(game.getKey(), documents, List.of())
+                            : chosen(game.getKey(), documents));
         }
         return games;
     }
 
-    private List<Integer> chosen(List<Integer> documents) throws IOException {
+    private PlayedGame chosen(Game game, List<Integer> documents) throws IOException {
         List<Reading> readings = new ArrayList<>();
         for (int document : documents) {
             readings.add(Packed.rep(whole(document)).reading());
         }
-        return choice.of(readings).stream().map(documents::get).toList();
+        return new PlayedGame(
+                game,
+                choice.of(readings).stream().map(documents::get).toList(),
+                choice.twice(readings).stream()
+                        .map(two -> new ReadingChoice.Two(documents.get(two.first()), documents.get(two.second())))
+                        .toList());
     }
 
     private List<Integer> found(String kind, Query whose) throws IOException {

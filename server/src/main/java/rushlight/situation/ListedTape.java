@@ -4,6 +4,7 @@ import java.util.BitSet;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
@@ -16,9 +17,15 @@ final class ListedTape implements Tape {
     private final List<TapedGame> games;
     private final List<Sighting> sightings;
     private final List<RepFacts> facts;
+    private final Optional<ReadTwice> readTwice;
     private final Map<Situation, BitSet> fitting = new ConcurrentHashMap<>();
 
-    ListedTape(Prospect prospect, List<TapedGame> games, List<Sighting> sightings, List<RepFacts> facts) {
+    ListedTape(
+            Prospect prospect,
+            List<TapedGame> games,
+            List<Sighting> sightings,
+            List<RepFacts> facts,
+            Optional<ReadTwice> readTwice) {
         if (sightings.size() != facts.size()) {
             throw new IllegalArgumentException(
                     "Each rep has one sighting, but there are " + sightings.size() + " for " + facts.size() + " reps.");
@@ -27,6 +34,7 @@ final class ListedTape implements Tape {
         this.games = List.copyOf(games);
         this.sightings = List.copyOf(sightings);
         this.facts = List.copyOf(facts);
+        this.readTwice = readTwice;
     }
 
     @Override
@@ -74,6 +82,11 @@ final class ListedTape implements Tape {
     @Override
     public List<TapedGame> games() {
         return games;
+    }
+
+    @Override
+    public Optional<ReadTwice> readTwice() {
+        return readTwice;
     }
 
     @Override

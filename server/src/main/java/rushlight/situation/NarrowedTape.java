@@ -3,6 +3,7 @@ package rushlight.situation;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
@@ -57,6 +58,11 @@ final class NarrowedTape implements Tape {
     @Override
     public Sighting sighting(int rep) {
         return whole.sighting(kept[rep]);
+    }
+
+    @Override
+    public Optional<ReadTwice> readTwice() {
+        return whole.readTwice();
     }
 
     private BitSet among(BitSet reps) {

@@ -3,6 +3,7 @@ package rushlight.situation;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -32,14 +33,9 @@ public final class ReadingChoice {
      * count, in the order of the game.
      */
     public List<Integer> of(List<Reading> readings) {
-        List<Integer> ranked = IntStream.range(0, readings.size())
-                .boxed()
-                .sorted(Comparator.comparingInt((Integer i) -> rank(readings.get(i)))
-                        .thenComparing(i -> Identity.slug(readings.get(i).evaluator())))
-                .toList();
         Map<String, List<Reading>> chosen = new HashMap<>();
         List<Integer> places = new ArrayList<>();
-        for (int i : ranked) {
+        for (int i : ranked(readings)) {
             Reading reading = readings.get(i);
             List<Reading> same = chosen.computeIfAbsent(reading.rep().rep(), r -> new ArrayList<>());
             if (same.stream().allMatch(other -> contradict(other, reading))) {
@@ -48,6 +44,37 @@ public final class ReadingChoice {
             }
         }
         return inOrder(places, readings);
+    }
+
+    /**
+     * Two readings of one rep by two evaluators, by their places; what evaluators have settled on is nobody's reading.
+     *
+     * @param first of whoever is believed first of the two
+     * @param second of the next
+     */
+    public record Two(int first, int second) {}
+
+    /** Of the same readings: the reps that two evaluators have read, or the first two of more. */
+    public List<Two> twice(List<Reading> readings) {
+        Map<String, List<Integer>> byRep = new LinkedHashMap<>();
+        for (int i : ranked(readings)) {
+            if (!Reconciled.is(readings.get(i).evaluator())) {
+                byRep.computeIfAbsent(readings.get(i).rep().rep(), r -> new ArrayList<>())
+                        .add(i);
+            }
+        }
+        return byRep.values().stream()
+                .filter(same -> same.size() > 1 && !contradict(readings.get(same.get(0)), readings.get(same.get(1))))
+                .map(same -> new Two(same.get(0), same.get(1)))
+                .toList();
+    }
+
+    private List<Integer> ranked(List<Reading> readings) {
+        return IntStream.range(0, readings.size())
+                .boxed()
+                .sorted(Comparator.comparingInt((Integer i) -> rank(readings.get(i)))
+                        .thenComparing(i -> Identity.slug(readings.get(i).evaluator())))
+                .toList();
     }
 
     private int rank(Reading reading) {

@@ -2,6 +2,7 @@ package rushlight.situation;
 
 import java.util.BitSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.SortedMap;
 import rushlight.film.Prospect;
 import rushlight.film.RepFacts;
@@ -30,8 +31,13 @@ public interface Tape {
     /** Where a rep is to be seen. */
     Sighting sighting(int rep);
 
+    /** The reps of his that two evaluators have read, however this tape is narrowed; empty where nobody else has. */
+    default Optional<ReadTwice> readTwice() {
+        return Optional.empty();
+    }
+
     /** A tape in memory: sightings and facts stand in the same order. */
     static Tape of(Prospect prospect, List<TapedGame> games, List<Sighting> sightings, List<RepFacts> facts) {
-        return new ListedTape(prospect, games, sightings, facts);
+        return new ListedTape(prospect, games, sightings, facts, Optional.empty());
     }
 }

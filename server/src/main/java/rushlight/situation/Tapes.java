@@ -6,6 +6,7 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import rushlight.film.Game;
@@ -48,6 +49,8 @@ public final class Tapes {
         List<TapedGame> taped = new ArrayList<>();
         List<Sighting> sightings = new ArrayList<>();
         List<RepFacts> facts = new ArrayList<>();
+        Readings first = new Readings();
+        Readings second = new Readings();
         games.forEach((game, watched) -> {
             List<Reading> readings =
                     watched.stream().flatMap(l -> l.log().readings().stream()).toList();
@@ -59,8 +62,30 @@ public final class Tapes {
                 sightings.add(Sighting.of(readings.get(i), game.name()));
                 facts.add(all.get(i));
             }
+            for (ReadingChoice.Two two : choice.twice(readings)) {
+                first.add(readings.get(two.first()), all.get(two.first()), game);
+                second.add(readings.get(two.second()), all.get(two.second()), game);
+            }
             taped.add(new TapedGame(game.id(), game.name(), game.date(), game.opponent(), reps));
         });
-        return Tape.of(prospect, taped, sightings, facts);
+        Optional<ReadTwice> twice = first.facts.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new ReadTwice(first.of(prospect), second.of(prospect)));
+        return new ListedTape(prospect, taped, sightings, facts, twice);
+    }
+
+    /** Readings of one evaluator of two, one after the other. */
+    private static final class Readings {
+        private final List<Sighting> sightings = new ArrayList<>();
+        private final List<RepFacts> facts = new ArrayList<>();
+
+        void add(Reading reading, RepFacts its, Game game) {
+            sightings.add(Sighting.of(reading, game.name()));
+            facts.add(its);
+        }
+
+        Tape of(Prospect prospect) {
+            return Tape.of(prospect, List.of(), sightings, facts);
+        }
     }
 }

@@ -106,7 +106,7 @@ class ReconcilingTest {
             r1,Jory Penwick,opener,pass-rush,spin,even,1,Ben
             """);
 
-        EditResult result = archive.reconciling().settle("r1", side(ADA, "r1"), before, Optional.empty(), Map.of());
+        EditResult result = Reconciling.of(archive).settle("r1", side(ADA, "r1"), before, Optional.empty(), Map.of());
 
         assertThat(result)
                 .isInstanceOfSatisfying(
@@ -122,11 +122,11 @@ class ReconcilingTest {
 
         assertThat(settle("r1", Map.of())).isInstanceOf(EditResult.Stale.class);
         EditResult again =
-                archive.reconciling().settle("r1", side(ADA, "r1"), side(BEN, "r1"), Optional.of(first), Map.of());
+                Reconciling.of(archive).settle("r1", side(ADA, "r1"), side(BEN, "r1"), Optional.of(first), Map.of());
 
         assertThat(done(again).said()).isEqualTo("Changed r1 of Jory Penwick, opener.");
         assertThat(results()).containsExactly("lost", "won");
-        assertThat(archive.reconciling().settle("r1", side(ADA, "r1"), side(BEN, "r1"), Optional.of(first), Map.of()))
+        assertThat(Reconciling.of(archive).settle("r1", side(ADA, "r1"), side(BEN, "r1"), Optional.of(first), Map.of()))
                 .isInstanceOf(EditResult.Stale.class);
     }
 
@@ -144,21 +144,21 @@ class ReconcilingTest {
     void only_two_evaluators_readings_of_one_rep_are_reconciled() {
         done(settle("r1", Map.of()));
 
-        assertThat(reasons(archive.reconciling()
+        assertThat(reasons(Reconciling.of(archive)
                         .settle("r1", side(ADA, "r1"), side(SETTLED, "r1"), Optional.empty(), Map.of())))
                 .containsExactly(
                         "A reconciled reading is not reconciled again: change it, or choose anew between the two.");
-        assertThat(reasons(archive.reconciling()
+        assertThat(reasons(Reconciling.of(archive)
                         .settle("r1", side(ADA, "r1"), side(ADA, "r1"), Optional.empty(), Map.of())))
                 .containsExactly("Two evaluators' readings of one rep can be reconciled, and these are not.");
         assertThat(reasons(settle("r2", Map.of("mood", Choice.FIRST))))
                 .containsExactly("There is no column \"mood\" to choose in.");
-        assertThat(archive.reconciling().settle("r9", side(ADA, "r1"), side(BEN, "r1"), Optional.empty(), Map.of()))
+        assertThat(Reconciling.of(archive).settle("r9", side(ADA, "r1"), side(BEN, "r1"), Optional.empty(), Map.of()))
                 .isInstanceOf(EditResult.Missing.class);
     }
 
     private EditResult settle(String rep, Map<String, Choice> choices) {
-        return archive.reconciling().settle(rep, side(ADA, rep), side(BEN, rep), Optional.empty(), choices);
+        return Reconciling.of(archive).settle(rep, side(ADA, rep), side(BEN, rep), Optional.empty(), choices);
     }
 
     private Reading settled(Map<String, Choice> choices) {

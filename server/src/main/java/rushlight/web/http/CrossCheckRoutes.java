@@ -25,6 +25,7 @@ final class CrossCheckRoutes {
     private final FilmColumns film;
     private final Logs logs;
     private final Crossing crossing;
+    private final Reconciling reconciling;
 
     CrossCheckRoutes(Archive archive, FilmVersion version) {
         this.archive = archive;
@@ -32,6 +33,7 @@ final class CrossCheckRoutes {
         this.film = archive.book().taxonomy().film();
         this.logs = new Logs(archive.store());
         this.crossing = Crossing.of(archive.book().ontology(), archive.book().taxonomy());
+        this.reconciling = Reconciling.of(archive);
     }
 
     List<Route> routes() {
@@ -74,13 +76,12 @@ final class CrossCheckRoutes {
         ReconcileIn in = Body.json(ctx, ReconcileIn.class);
         Edited.answer(
                 ctx,
-                archive.reconciling()
-                        .settle(
-                                in.rep(),
-                                side(in, in.first()),
-                                side(in, in.second()),
-                                Optional.ofNullable(in.settled()).map(Versions::plain),
-                                choices(in.choices())),
+                reconciling.settle(
+                        in.rep(),
+                        side(in, in.first()),
+                        side(in, in.second()),
+                        Optional.ofNullable(in.settled()).map(Versions::plain),
+                        choices(in.choices())),
                 Map.of(),
                 kept -> ReadingAnswer.of(kept.log(), kept.reading(), kept.classes(), film));
     }

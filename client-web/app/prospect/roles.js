@@ -1,11 +1,12 @@
 /** The jobs on a front held against his film: what it shows of each on the left, the counts and reps on the right. */
 import { path, read } from '../wire/http.js';
 import { claim } from '../parts/claim.js';
-import { capital, counted, el, percent } from '../parts/elements.js';
+import { capital, el } from '../parts/elements.js';
 import { folded } from '../parts/folded.js';
+import { intervalBar } from '../parts/interval.js';
 import { repList } from '../parts/reps.js';
 import { disc } from '../parts/verdict.js';
-import { asked, DISCS, WORDS } from './roles-state.js';
+import { asked, count, DISCS, shownOf, WORDS } from './roles-state.js';
 
 /** @param {Object[]} roles of an assessment  @param {{who: Object, filter: Object}} facts */
 export const rolesOf = (roles, facts) => roles.length
@@ -18,7 +19,7 @@ export const rolesOf = (roles, facts) => roles.length
 function told(role, facts) {
   const id = `role-${role.role}`;
   return claim({
-    tag: 'article', id, label: `${id}-title`, summary: `What ${role.label} asks for`,
+    tag: 'article', id, label: `${id}-title`, summary: 'What the job asks for',
     claim: [
       el('h3', { id: `${id}-title` }, el('a', { href: path('technique', role.role) }, capital(role.label), role.local ? ' (yours)' : '')),
       el('p', { class: 'standing' }, mark(role.fit)),
@@ -31,21 +32,21 @@ function told(role, facts) {
 const mark = shown => el('span', { class: 'verdict' }, disc(DISCS[shown]), WORDS[shown]);
 
 function needs(title, all, facts) {
-  return all.length ? [el('h4', {}, title), el('ul', { class: 'bare needs' }, all.map(need => el('li', {}, line(need, facts))))] : null;
+  const list = () => el('ul', { class: 'bare needs' }, all.map(need => el('li', {}, line(need, facts))));
+  if (!all.length) return null;
+  return title === 'Required' ? [el('h4', {}, title), list()] : folded(`${title}: ${shownOf(all)}`, list, { class: 'welcome' });
 }
 
-function line(need, { who, filter }) {
-  const count = need.opportunities ? `${need.events} of ${need.opportunities}` : 'no chance';
-  const range = need.opportunities && typeof need.low === 'number' ? `, likely range ${percent(need.low)} to ${percent(need.high)}` : '';
-  const reps = el('div', { class: 'reps-here' });
-  const open = async () => {
-    const { reps: found } = await read(`/api${path('prospects', who.id, 'findings', need.asked, 'reps')}`, filter);
-    reps.replaceChildren(repList(found.map(one => ({ prospect: who.id, game: one.rep.game, gameName: one.rep.gameName, rep: one.rep.rep, event: one.event, seconds: one.rep.seconds }))
-      .sort((a, b) => Number(b.event) - Number(a.event))));
-  };
+function line(need, facts) {
   return [
     el('p', {}, el('a', { href: path('technique', need.asked) }, asked(need)), ': ', mark(need.shown)),
-    el('p', { class: 'small soft' }, `${count}${range}`, need.games ? `, ${counted(need.games, 'game')}` : '', typeof need.line === 'number' ? `; line ${percent(need.line)}` : '', '.'),
-    need.opportunities ? folded('The reps', () => { open(); return reps; }, { class: 'small' }) : null,
+    need.opportunities ? folded(count(need), () => behind(need, facts), { class: 'small' }) : el('p', { class: 'small soft' }, 'No chance on tape yet.'),
   ];
+}
+
+function behind(need, { who, filter }) {
+  const reps = el('div', {}, el('p', { class: 'soft' }, 'Looking them up.'));
+  read(`/api${path('prospects', who.id, 'findings', need.asked, 'reps')}`, filter).then(({ reps: found }) => reps.replaceChildren(
+    repList(found.map(({ rep, event }) => ({ ...rep, event, words: undefined })).sort((a, b) => Number(b.event) - Number(a.event)))));
+  return [intervalBar(need), reps];
 }

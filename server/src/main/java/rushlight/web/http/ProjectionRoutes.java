@@ -72,15 +72,15 @@ final class ProjectionRoutes {
 
     private void keep(Context ctx) {
         Projection projection = projection(ctx, Body.json(ctx, In.class));
-        int version = version(
-                ctx,
-                !projections.history(projection.prospect(), projection.by()).isEmpty());
-        answer(ctx, projections.keep(projection, version), version == 0 ? 201 : 200);
+        List<Kept> history = projections.history(projection.prospect(), projection.by());
+        boolean stands = !history.isEmpty() && !history.get(0).takenBack();
+        int newest = history.isEmpty() ? 0 : history.get(0).version();
+        answer(ctx, projections.keep(projection, version(ctx, stands, newest)), stands ? 200 : 201);
     }
 
     private void takeBack(Context ctx) {
         String prospect = prospect(ctx);
-        Projections.Result result = projections.takeBack(prospect, evaluator(ctx), version(ctx, true));
+        Projections.Result result = projections.takeBack(prospect, evaluator(ctx), version(ctx, true, 0));
         if (!result.done() && result.now().isEmpty()) {
             throw missing().thrown();
         }
@@ -101,17 +101,15 @@ final class ProjectionRoutes {
         Versions.json(ctx, ProjectionAnswer.of(now));
     }
 
-    /** The version that a request changes: that of its If-Match, 0 where there is nothing to change. */
-    private static int version(Context ctx, boolean there) {
+    /** The version that a request changes: that of its If-Match, else the newest where nothing stands that could be lost. */
+    private static int version(Context ctx, boolean stands, int newest) {
         String match = ctx.header("If-Match");
         if (match == null) {
-            if (there) {
-                throw Problem.of(
-                                428,
-                                "Say with If-Match which version you change: the ETag you got with the projection.")
+            if (stands) {
+                throw Problem.of(428, "Say with If-Match which version you change: the ETag you got with the projection.")
                         .thrown();
             }
-            return 0;
+            return newest;
         }
         String plain = match.strip().replaceFirst("^W/", "").replace("\"", "").replaceFirst("--(gzip|br)$", "");
         return plain.matches("p\\d{1,8}") ? Integer.parseInt(plain.substring(1)) : -1;

@@ -1,5 +1,6 @@
 package rushlight.notes;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -82,13 +83,20 @@ final class Terms {
         return kind.rank() == FAULT && DENIAL.matcher(text).lookingAt();
     }
 
+    /** Of every word by itself: whole patterns would cost as much again. */
     private static Matcher<String> bases(Tokenizer tokenizer, Taxonomy taxonomy, Groups groups) {
         Matcher.Builder<String> builder = groups.in(new Matcher.Builder<String>(tokenizer).withBookWords());
-        taxonomy.concepts().forEach(concept -> Label.each(concept, (text, label) -> builder.add(text, concept.slug())));
+        List<String> texts = new ArrayList<>();
+        taxonomy.concepts().forEach(concept -> Label.each(concept, (text, label) -> texts.add(text)));
         Lexicon.named("narration-terms", "pattern", "concept", "tests", "side", "band")
                 .rows()
-                .forEach(row ->
-                        Phrasings.of(groups.spelled(row.get(0))).forEach(words -> builder.add(words, row.get(1))));
+                .forEach(row -> texts.add(row.get(0)));
+        texts.stream()
+                .flatMap(text -> tokenizer.tokens(text).stream())
+                .filter(Token::word)
+                .map(Token::key)
+                .distinct()
+                .forEach(word -> builder.add(word, word));
         return builder.build();
     }
 

@@ -25,6 +25,15 @@ final class Counted {
                 common, alpha, alpha.isPresent() ? Alpha.interval(common, distance) : Optional.empty(), withKappa);
     }
 
+    /** The same without ranges and kappa, for the many coefficients of which few are ever read. */
+    static <T> Agreed plain(Ratings<T> ratings, Distance<T> distance) {
+        Ratings<T> common = ratings.common();
+        Optional<Coefficient> alpha = enough(common) ? coefficient(Alpha.of(common, distance), Optional.empty()) : Optional.empty();
+        Optional<Coefficient> ac1 = isLopsided(common) ? coefficient(Ac1.of(common), Optional.empty()) : Optional.empty();
+        return new Agreed(
+                common.units().size(), common.unanimous(), alpha, ac1, OptionalDouble.empty(), trust(common, alpha, ac1));
+    }
+
     /** Labels with an order: values are named from one end to the other. */
     static Agreed byGrade(Ratings<String> ratings, List<String> order) {
         Ratings<Integer> places = new Ratings<>(ratings.common().units().stream()
@@ -39,8 +48,7 @@ final class Counted {
             Ratings<T> common, OptionalDouble alpha, Optional<Interval> likely, boolean withKappa) {
         int reps = common.units().size();
         Optional<Coefficient> headline = coefficient(alpha, likely);
-        boolean lopsided = enough(common) && common.largestShare() > LOPSIDED;
-        Optional<Coefficient> ac1 = lopsided ? coefficient(Ac1.of(common), Ac1.interval(common)) : Optional.empty();
+        Optional<Coefficient> ac1 = isLopsided(common) ? coefficient(Ac1.of(common), Ac1.interval(common)) : Optional.empty();
         OptionalDouble kappa = withKappa && enough(common)
                 ? Kappa.of(common).map(one -> OptionalDouble.of(one.value())).orElseGet(OptionalDouble::empty)
                 : OptionalDouble.empty();
@@ -56,6 +64,10 @@ final class Counted {
 
     private static Optional<Coefficient> coefficient(OptionalDouble value, Optional<Interval> likely) {
         return value.isPresent() ? Optional.of(new Coefficient(value.getAsDouble(), likely)) : Optional.empty();
+    }
+
+    private static boolean isLopsided(Ratings<?> common) {
+        return enough(common) && common.largestShare() > LOPSIDED;
     }
 
     private static boolean enough(Ratings<?> common) {

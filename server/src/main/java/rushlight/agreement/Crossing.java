@@ -120,7 +120,7 @@ public final class Crossing {
         return new FacetAgreement(
                 column.name(),
                 Counted.by(ratings, SetDistance::jaccard, false),
-                Counted.by(ratings, SetDistance::masi, false),
+                Counted.plain(ratings, SetDistance::masi),
                 tags(column, reps));
     }
 
@@ -160,12 +160,11 @@ public final class Crossing {
                 both,
                 count(said, true, false),
                 count(said, false, true),
-                Counted.by(
+                Counted.plain(
                         new Ratings<>(said.stream()
                                 .map(two -> two.stream().map(Optional::of).toList())
                                 .toList()),
-                        Distance.nominal(),
-                        false));
+                        Distance.nominal()));
     }
 
     private static int count(List<List<Boolean>> said, boolean first, boolean second) {

@@ -2,11 +2,14 @@ package rushlight.web.browser;
 
 import java.time.Duration;
 import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.Map;
 import java.util.Objects;
 import java.util.logging.Level;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
+import org.openqa.selenium.StaleElementReferenceException;
 import org.openqa.selenium.StaleElementReferenceException;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
@@ -91,14 +94,25 @@ final class Browser {
 
     /** A link or button by its words. */
     WebElement named(String css, String words) {
+        AtomicReference<WebElement> found = new AtomicReference<>();
         until(
-                () -> all(css).stream()
-                        .anyMatch(one -> one.isDisplayed() && one.getText().contains(words)),
+                () -> {
+                    shown(css, words).ifPresent(found::set);
+                    return found.get() != null;
+                },
                 "for " + words);
-        return all(css).stream()
-                .filter(one -> one.isDisplayed() && one.getText().contains(words))
-                .findFirst()
-                .orElseThrow();
+        return found.get();
+    }
+
+    /** What is there now; a page that is just drawn anew has it not yet. */
+    private Optional<WebElement> shown(String css, String words) {
+        try {
+            return all(css).stream()
+                    .filter(one -> one.isDisplayed() && one.getText().contains(words))
+                    .findFirst();
+        } catch (StaleElementReferenceException drawnAnew) {
+            return Optional.empty();
+        }
     }
 
     void click(WebElement element) {

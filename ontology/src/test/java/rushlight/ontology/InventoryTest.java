@@ -110,12 +110,13 @@ class InventoryTest {
         for (String folder : new String[] {"", "rules", "questions"}) {
             if (OntologyFiles.file(folder).toFile().isDirectory()) {
                 for (String suffix : new String[] {".ttl", ".rules", ".rq"}) {
-                    OntologyFiles.endingWith(folder, suffix).forEach(file -> TERM.matcher(
-                                    QUOTED.matcher(OntologyFiles.text(file)).replaceAll("\"\""))
-                            .results()
-                            .map(found -> found.group(1))
-                            .filter(name -> !isDefined(name))
-                            .forEach(name -> unknown.add(file.getFileName() + ": rl:" + name)));
+                    OntologyFiles.endingWith(folder, suffix)
+                            .forEach(file -> TERM.matcher(QUOTED.matcher(OntologyFiles.text(file))
+                                            .replaceAll("\"\""))
+                                    .results()
+                                    .map(found -> found.group(1))
+                                    .filter(name -> !isDefined(name))
+                                    .forEach(name -> unknown.add(file.getFileName() + ": rl:" + name)));
                 }
             }
         }

@@ -38,10 +38,7 @@ class ShapesTest {
     }
 
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            textBlock =
-                    """
+    @CsvSource(delimiter = '|', textBlock = """
             A technique needs a definition, in our own words. | kb:planted a skos:Concept , rl:RushMove ; skos:prefLabel "planted"@en ; dct:source source:common-practice ; rl:support "common-practice" .
             Give the term one preferred label in English. | kb:planted a skos:Concept , rl:RushMove ; skos:definition "Planted."@en ; dct:source source:common-practice ; rl:support "common-practice" .
             Say what kind of thing the term is: a rush move, a run block, a fault and so on. | kb:planted a skos:Concept ; skos:prefLabel "planted"@en ; skos:definition "Planted."@en ; dct:source source:common-practice ; rl:support "common-practice" .

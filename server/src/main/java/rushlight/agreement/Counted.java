@@ -28,10 +28,17 @@ final class Counted {
     /** The same without ranges and kappa, for the many coefficients of which few are ever read. */
     static <T> Agreed plain(Ratings<T> ratings, Distance<T> distance) {
         Ratings<T> common = ratings.common();
-        Optional<Coefficient> alpha = enough(common) ? coefficient(Alpha.of(common, distance), Optional.empty()) : Optional.empty();
-        Optional<Coefficient> ac1 = isLopsided(common) ? coefficient(Ac1.of(common), Optional.empty()) : Optional.empty();
+        Optional<Coefficient> alpha =
+                enough(common) ? coefficient(Alpha.of(common, distance), Optional.empty()) : Optional.empty();
+        Optional<Coefficient> ac1 =
+                isLopsided(common) ? coefficient(Ac1.of(common), Optional.empty()) : Optional.empty();
         return new Agreed(
-                common.units().size(), common.unanimous(), alpha, ac1, OptionalDouble.empty(), trust(common, alpha, ac1));
+                common.units().size(),
+                common.unanimous(),
+                alpha,
+                ac1,
+                OptionalDouble.empty(),
+                trust(common, alpha, ac1));
     }
 
     /** Labels with an order: values are named from one end to the other. */
@@ -48,7 +55,8 @@ final class Counted {
             Ratings<T> common, OptionalDouble alpha, Optional<Interval> likely, boolean withKappa) {
         int reps = common.units().size();
         Optional<Coefficient> headline = coefficient(alpha, likely);
-        Optional<Coefficient> ac1 = isLopsided(common) ? coefficient(Ac1.of(common), Ac1.interval(common)) : Optional.empty();
+        Optional<Coefficient> ac1 =
+                isLopsided(common) ? coefficient(Ac1.of(common), Ac1.interval(common)) : Optional.empty();
         OptionalDouble kappa = withKappa && enough(common)
                 ? Kappa.of(common).map(one -> OptionalDouble.of(one.value())).orElseGet(OptionalDouble::empty)
                 : OptionalDouble.empty();

@@ -35,6 +35,7 @@ final class Counts {
         this.tape = whole.tape;
         this.conventions = whole.conventions;
         this.primary = whole.primary;
+        this.readTwice = whole.readTwice;
         this.counted = counted;
     }
 

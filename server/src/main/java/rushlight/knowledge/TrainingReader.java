@@ -123,9 +123,10 @@ final class TrainingReader {
     private List<Prerequisite> prerequisites() {
         List<Prerequisite> links = new ArrayList<>();
         Map<List<Node>, Node> reasons = new HashMap<>();
-        facts.ofClass("PrerequisiteReason").forEach(reason -> facts.all(reason, Rl.term("ofSkill"))
-                .forEach(skill -> facts.all(reason, Rl.term("wants"))
-                        .forEach(wanted -> reasons.put(List.of(skill, wanted), reason))));
+        facts.ofClass("PrerequisiteReason")
+                .forEach(reason -> facts.all(reason, Rl.term("ofSkill"))
+                        .forEach(skill -> facts.all(reason, Rl.term("wants"))
+                                .forEach(wanted -> reasons.put(List.of(skill, wanted), reason))));
         for (Node skill : facts.withProperty(Rl.term("judgedAt"))) {
             add(links, reasons, skill, facts.all(skill, Rl.term("requires")), Prerequisite.Strength.MUST, 0);
             add(links, reasons, skill, facts.all(skill, Rl.term("helpedBy")), Prerequisite.Strength.HELPS, 0);

@@ -162,9 +162,10 @@ final class WorkChooser {
         weights.put(skill, Math.max(1, weight));
         chain.forEach(
                 s -> prepares.computeIfAbsent(s, k -> new LinkedHashSet<>()).add(skill));
-        roots.ancestors(skill).stream().filter(chosen::contains).forEach(s -> prepares.computeIfAbsent(
-                        s, k -> new LinkedHashSet<>())
-                .add(skill));
+        roots.ancestors(skill).stream()
+                .filter(chosen::contains)
+                .forEach(s ->
+                        prepares.computeIfAbsent(s, k -> new LinkedHashSet<>()).add(skill));
     }
 
     private int best(String skill) {

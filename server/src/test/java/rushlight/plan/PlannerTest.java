@@ -57,8 +57,9 @@ class PlannerTest {
                 assertThat(plan.notices()).extracting(PlanNotice::part).contains(PlanNotice.Part.values());
                 assertThat(plan.blocks().filter(b -> b.level().rank() > 1))
                         .allSatisfy(b -> assertThat(b.cautions()).isNotEmpty());
-                assertThat(plan.work().targets()).isNotEmpty().allSatisfy(t -> assertThat(t.because())
-                        .isNotEmpty());
+                assertThat(plan.work().targets())
+                        .isNotEmpty()
+                        .allSatisfy(t -> assertThat(t.because()).isNotEmpty());
                 assertThat(plan.retest()).isNotEmpty();
             } else {
                 assertThat(((PlanAnswer.Impossible) answer).reasons().get(0)).startsWith("No gap stands");
@@ -117,8 +118,9 @@ class PlannerTest {
         Plan plan = made(PLANNER.plan(
                 player("Lucan Whitlow"),
                 request(2, 2, limits(Map.of("skills-a-session", BigDecimal.ONE)), PlanRequest.Wants.OPEN)));
-        assertThat(plan.weeks()).allSatisfy(w -> assertThat(w.sessions())
-                .allSatisfy(s -> assertThat(s.blocks()).hasSizeLessThanOrEqualTo(1)));
+        assertThat(plan.weeks())
+                .allSatisfy(w -> assertThat(w.sessions())
+                        .allSatisfy(s -> assertThat(s.blocks()).hasSizeLessThanOrEqualTo(1)));
     }
 
     @Test
@@ -225,7 +227,8 @@ class PlannerTest {
                 one.twoMoves(),
                 findings,
                 one.conclusions(),
-                one.likelyDuties());
+                one.likelyDuties(),
+                List.of());
     }
 
     private static Judged once(Judged j) {

@@ -90,9 +90,8 @@ final class DecisionRoutes {
         if ("*".equals(ctx.header("If-None-Match"))) {
             return 0;
         }
-        Matcher match = VERSION.matcher(Optional.ofNullable(ctx.header("If-Match"))
-                .map(RepRoutes::plain)
-                .orElse(""));
+        Matcher match = VERSION.matcher(
+                Optional.ofNullable(ctx.header("If-Match")).map(Versions::plain).orElse(""));
         if (!match.matches()) {
             throw Problem.of(
                             428,

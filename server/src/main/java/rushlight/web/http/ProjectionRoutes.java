@@ -106,7 +106,9 @@ final class ProjectionRoutes {
         String match = ctx.header("If-Match");
         if (match == null) {
             if (stands) {
-                throw Problem.of(428, "Say with If-Match which version you change: the ETag you got with the projection.")
+                throw Problem.of(
+                                428,
+                                "Say with If-Match which version you change: the ETag you got with the projection.")
                         .thrown();
             }
             return newest;

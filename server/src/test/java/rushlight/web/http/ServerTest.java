@@ -683,8 +683,8 @@ class ServerTest {
     @Test
     void sparql_counts_film_with_the_words_of_the_book() throws Exception {
         String query = "PREFIX rl: <https://rushlight.example/def#> PREFIX skos:"
-            + " <http://www.w3.org/2004/02/skos/core#> SELECT (COUNT(?r) AS ?n) { ?r a rl:Reading ; rl:hisStep/rl:does"
-            + " ?m . ?m skos:prefLabel \"bull rush\"@en }";
+                + " <http://www.w3.org/2004/02/skos/core#> SELECT (COUNT(?r) AS ?n) { ?r a rl:Reading ; rl:hisStep/rl:does"
+                + " ?m . ?m skos:prefLabel \"bull rush\"@en }";
 
         JsonNode answer = json(send("POST", "/sparql", "application/sparql-query", query));
 

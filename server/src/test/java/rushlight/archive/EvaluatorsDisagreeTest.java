@@ -26,9 +26,6 @@ class EvaluatorsDisagreeTest {
     private static final String FINDING = "slow-get-off";
     private static final int REPS = 40;
 
-    /** Late on 30 of 40. */
-    private static final IntPredicate ADA = rep -> rep % 4 != 3;
-
     private final Book book = Book.packaged();
 
     @TempDir
@@ -36,7 +33,7 @@ class EvaluatorsDisagreeTest {
 
     @Test
     void one_evaluator_alone_is_taken_at_his_word() {
-        Judged judged = assessed(logs("Ada", ADA));
+        Judged judged = assessed(logs("Ada", EvaluatorsDisagreeTest::ada));
 
         assertThat(judged.verdict()).isEqualTo(Verdict.CONFIRMED);
         assertThat(judged.sentence()).doesNotContain("Held back");
@@ -44,14 +41,15 @@ class EvaluatorsDisagreeTest {
 
     @Test
     void two_who_agree_change_nothing() {
-        assertThat(assessed(logs("Ada", ADA), logs("Ben", ADA)).sentence())
-                .isEqualTo(assessed(logs("Ada", ADA)).sentence());
+        assertThat(assessed(logs("Ada", EvaluatorsDisagreeTest::ada), logs("Ben", EvaluatorsDisagreeTest::ada))
+                        .sentence())
+                .isEqualTo(assessed(logs("Ada", EvaluatorsDisagreeTest::ada)).sentence());
     }
 
     /** Both late on 20, Ada alone on 10: Do = 10/40, De = 2 * 50 * 30 / (80 * 79), so alpha = 0.473 by hand. */
     @Test
     void too_little_agreement_leaves_the_word_open_and_says_why() {
-        Judged judged = assessed(logs("Ada", ADA), logs("Ben", rep -> rep % 2 == 0));
+        Judged judged = assessed(logs("Ada", EvaluatorsDisagreeTest::ada), logs("Ben", rep -> rep % 2 == 0));
 
         assertThat(judged.verdict()).isEqualTo(Verdict.WATCH);
         assertThat(judged.outcome().rate().events()).isEqualTo(30);
@@ -64,7 +62,7 @@ class EvaluatorsDisagreeTest {
     /** Ada alone on 4: Do = 4/40, De = 2 * 56 * 24 / (80 * 79), so alpha = 0.765 by hand. */
     @Test
     void middling_agreement_takes_away_certainty_alone() {
-        Judged judged = assessed(logs("Ada", ADA), logs("Ben", rep -> ADA.test(rep) && rep > 4));
+        Judged judged = assessed(logs("Ada", EvaluatorsDisagreeTest::ada), logs("Ben", rep -> ada(rep) && rep > 4));
 
         assertThat(judged.verdict()).isEqualTo(Verdict.LIKELY);
         assertThat(judged.sentence()).contains("alpha 0.76, 0.80 is needed to be sure");
@@ -74,15 +72,16 @@ class EvaluatorsDisagreeTest {
     void fewer_than_thirty_reps_in_common_hold_nothing_back() {
         List<Log> oneGame = logs("Ben", rep -> rep % 2 == 0).subList(0, 1);
 
-        assertThat(assessed(logs("Ada", ADA), oneGame).verdict()).isEqualTo(Verdict.CONFIRMED);
+        assertThat(assessed(logs("Ada", EvaluatorsDisagreeTest::ada), oneGame).verdict())
+                .isEqualTo(Verdict.CONFIRMED);
     }
 
     @Test
     void the_index_says_the_same_as_the_logs_and_a_reconciled_reading_speaks_for_neither() {
         List<Log> ben = logs("Ben", rep -> rep % 2 == 0);
-        List<Log> both = new ArrayList<>(logs("Ada", ADA));
+        List<Log> both = new ArrayList<>(logs("Ada", EvaluatorsDisagreeTest::ada));
         both.addAll(ben);
-        both.addAll(logs("reconciled", ADA));
+        both.addAll(logs("reconciled", EvaluatorsDisagreeTest::ada));
         try (Archive archive = Archive.open(folder)) {
             archive.put(both, false);
 
@@ -139,5 +138,10 @@ class EvaluatorsDisagreeTest {
                         FilmLogReader.Options.none());
         assertThat(read).isInstanceOf(ReadResult.Accepted.class);
         return ((ReadResult.Accepted) read).logs();
+    }
+
+    /** Late on 30 of 40. */
+    private static boolean ada(int rep) {
+        return rep % 4 != 3;
     }
 }

@@ -61,18 +61,13 @@ public record RetestTarget(
                 || gap.finding().standard().line().isEmpty()) {
             return without(gap, ahead);
         }
-        return rate(
-                gap, Math.max(ahead, RetestWords.fewestToClear(line(gap))), (double) all / Math.max(1, gamesOnTape));
+        return rate(gap, Math.max(ahead, line(gap).enoughToSettle()), (double) all / Math.max(1, gamesOnTape));
     }
 
     /** The line of a gap, as a retest holds fresh opportunities against it; a strength's is turned about. */
     static Line line(Judged one) {
-        var standard = one.finding().standard();
-        Side side = standard.side().orElse(Side.ABOVE);
-        return new Line(
-                standard.line().orElseThrow(),
-                one.finding().polarity() == Polarity.STRENGTH ? side.opposite() : side,
-                standard.minimum());
+        Line line = one.finding().standard().held().orElseThrow();
+        return one.finding().polarity() == Polarity.STRENGTH ? line.turned() : line;
     }
 
     private static RetestTarget rate(Judged gap, int ahead, double perGame) {

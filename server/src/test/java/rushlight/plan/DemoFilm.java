@@ -3,7 +3,6 @@ package rushlight.plan;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import rushlight.archive.Book;
 import rushlight.film.Log;
 import rushlight.film.csv.FilmLogReader;
@@ -20,19 +19,12 @@ record DemoFilm(Book book, List<Tape> tapes) {
         List<Log> logs = new ArrayList<>();
         for (String file : files) {
             Path path = Path.of("..", "demo-data", "logs", file + ".csv");
-            if (reader.read(path, FilmLogReader.Options.none()) instanceof ReadResult.Accepted accepted) {
-                logs.addAll(accepted.logs());
+            ReadResult read = reader.read(path, FilmLogReader.Options.none());
+            if (!(read instanceof ReadResult.Accepted accepted)) {
+                throw new IllegalStateException(path + " does not read.");
             }
+            logs.addAll(accepted.logs());
         }
         return new DemoFilm(book, Tapes.of(logs.stream().map(book::classified).toList()));
-    }
-
-    Tape tape(String prospect) {
-        return Optional.of(tapes.stream()
-                        .filter(tape -> tape.prospect().name().equals(prospect))
-                        .toList())
-                .filter(found -> found.size() == 1)
-                .orElseThrow()
-                .get(0);
     }
 }

@@ -24,6 +24,16 @@ public record Line(double value, Side side, int minimum) {
         return Math.max(FLOOR, minimum);
     }
 
+    /** The least opportunities that confirm or clear. */
+    public int enoughToSettle() {
+        return Math.max(Verdict.SETTLES, enough());
+    }
+
+    /** The same line with its other side as the true one. */
+    public Line turned() {
+        return new Line(value, side.opposite(), minimum);
+    }
+
     /** P, that the true rate is on the true side of the line, 0 to 1. */
     public double probability(Rate rate) {
         return rate.probability(side, value);

@@ -1,5 +1,6 @@
 package rushlight.evidence;
 
+import java.util.OptionalInt;
 import org.apache.commons.numbers.combinatorics.LogBinomialCoefficient;
 import org.apache.commons.numbers.gamma.LogBeta;
 
@@ -36,6 +37,22 @@ public record Predictive(Rate before, int further) {
             sum += exactly(j);
         }
         return Math.min(1, sum);
+    }
+
+    /**
+     * The fewest events of which so many or more have a chance of {@code most} at most.
+     *
+     * @param most a chance under 1
+     * @return empty where even all of them have more
+     */
+    public OptionalInt fewestWithin(double most) {
+        int events = further + 1;
+        double tail = exactly(further);
+        while (tail <= most) {
+            events--;
+            tail += exactly(events - 1);
+        }
+        return events > further ? OptionalInt.empty() : OptionalInt.of(events);
     }
 
     /** The chance of so many events or fewer, 0 to 1. */

@@ -2,7 +2,7 @@ package rushlight.evidence;
 
 import java.util.List;
 import java.util.OptionalInt;
-import java.util.function.IntPredicate;
+import java.util.stream.IntStream;
 import org.apache.commons.statistics.distribution.BinomialDistribution;
 
 /**
@@ -35,7 +35,7 @@ public record Retest(Line line, Rate before) {
 
     /** The fewest good outcomes in {@code n} that luck alone brings an unchanged player in one of ten at most. */
     public OptionalInt improving(int n) {
-        return fewest(n, good -> luck(good, n) <= LUCK);
+        return new Predictive(good(before), n).fewestWithin(LUCK);
     }
 
     /** The chance that an unchanged player has so many good outcomes in {@code n}, or more. */
@@ -45,7 +45,9 @@ public record Retest(Line line, Rate before) {
 
     /** The fewest good outcomes in {@code n}, from more than one game, that clear the gap; empty where none would. */
     public OptionalInt clearing(int n) {
-        return fewest(n, good -> clears(fresh(good, n)));
+        return IntStream.rangeClosed(0, n)
+                .filter(good -> clears(new Rate(events(good, n), n)))
+                .findFirst();
     }
 
     /** The chance that a player who truly has {@link #aim()} comes to so many good outcomes in {@code n}, or more. */
@@ -117,19 +119,5 @@ public record Retest(Line line, Rate before) {
 
     private Rate good(Rate rate) {
         return line.side() == Side.BELOW ? rate : rate.mirrored();
-    }
-
-    private Rate fresh(int good, int n) {
-        return new Rate(events(good, n), n);
-    }
-
-    /** The fewest of 0 to n that will do; what does, does with more as well. */
-    private static OptionalInt fewest(int n, IntPredicate does) {
-        for (int good = 0; good <= n; good++) {
-            if (does.test(good)) {
-                return OptionalInt.of(good);
-            }
-        }
-        return OptionalInt.empty();
     }
 }

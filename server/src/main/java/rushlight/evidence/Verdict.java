@@ -15,6 +15,9 @@ public enum Verdict {
     /** At least 19 to 1 that the rate is on the other side, under the same conditions. */
     CLEARED;
 
+    /** The fewest opportunities that confirm or clear. */
+    static final int SETTLES = 10;
+
     /** The word as it is written in files and answers, such as {@code not-enough-tape}. */
     public String slug() {
         return name().toLowerCase(Locale.ROOT).replace('_', '-');
@@ -53,7 +56,7 @@ public enum Verdict {
         if (opportunities < enough) {
             return NOT_ENOUGH_TAPE;
         }
-        boolean ten = opportunities >= 10;
+        boolean ten = opportunities >= SETTLES;
         if (ten && probability >= 0.95) {
             return CONFIRMED;
         }

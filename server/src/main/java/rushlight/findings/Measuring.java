@@ -11,7 +11,6 @@ import java.util.OptionalInt;
 import rushlight.evidence.Line;
 import rushlight.evidence.Rate;
 import rushlight.evidence.Remembered;
-import rushlight.evidence.Side;
 import rushlight.evidence.Tally;
 import rushlight.evidence.Verdict;
 import rushlight.situation.TapedGame;
@@ -114,12 +113,13 @@ final class Measuring {
     private Measured judged(Finding finding, Counts counts, Sample sample, List<Outcome.Row> rows) {
         Rate rate = sample.rate();
         Standard standard = finding.standard();
-        if (standard.line().isEmpty()) {
+        Optional<Line> held = standard.held();
+        if (held.isEmpty()) {
             int enough = Math.max(Line.FLOOR, standard.minimum());
             Verdict word = rate.opportunities() < enough ? Verdict.NOT_ENOUGH_TAPE : Verdict.WATCH;
             return new Measured(outcome(rate, word, OptionalDouble.empty(), rows), sample);
         }
-        Line line = new Line(standard.line().getAsDouble(), standard.side().orElse(Side.ABOVE), standard.minimum());
+        Line line = held.get();
         Verdict alone = line.verdict(rate);
         Verdict word = alone.settled() ? line.verdict(sample.byGame(counts.games())) : alone;
         return new Measured(

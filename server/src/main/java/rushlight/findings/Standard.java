@@ -2,6 +2,7 @@ package rushlight.findings;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import rushlight.evidence.Line;
 import rushlight.evidence.Side;
 
 /**
@@ -21,6 +22,13 @@ public record Standard(
         int minimum,
         int houseMinimum,
         boolean atMostWatch) {
+    /** The line in force; empty where the finding has none. A side that is left open is taken as above. */
+    public Optional<Line> held() {
+        return line.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Line(line.getAsDouble(), side.orElse(Side.ABOVE), minimum));
+    }
+
     /** Whether a user has set another line or minimum than the house. */
     public boolean isYours() {
         return !line.equals(houseLine) || minimum != houseMinimum;

@@ -93,7 +93,7 @@ final class ProgressWords {
         int n = one.now().opportunities();
         OptionalInt good = retest.clearing(n);
         if (good.isEmpty()) {
-            return " Clearing takes " + RetestWords.fewestToClear(retest.line()) + " chances or more.";
+            return " Clearing takes " + retest.line().enoughToSettle() + " chances or more.";
         }
         int events = retest.events(good.getAsInt(), n);
         return (retest.line().side() == Side.ABOVE

@@ -64,18 +64,14 @@ public record RetestTarget(
         }
         return rate(
                 gap,
-                Math.max(ahead, RetestWords.fewestToClear(line(gap.finding()))),
+                Math.max(ahead, line(gap.finding()).enoughToSettle()),
                 (double) all / Math.max(1, gamesOnTape));
     }
 
     /** The line of a gap, as a retest holds fresh opportunities against it; a strength's is turned about. */
     static Line line(Finding finding) {
-        var standard = finding.standard();
-        Side side = standard.side().orElse(Side.ABOVE);
-        return new Line(
-                standard.line().orElseThrow(),
-                finding.polarity() == Polarity.STRENGTH ? side.opposite() : side,
-                standard.minimum());
+        Line line = finding.standard().held().orElseThrow();
+        return finding.polarity() == Polarity.STRENGTH ? line.turned() : line;
     }
 
     private static RetestTarget rate(Judged gap, int ahead, double perGame) {

@@ -2,7 +2,6 @@ package rushlight.plan;
 
 import java.util.Locale;
 import java.util.Optional;
-import rushlight.evidence.Line;
 import rushlight.evidence.Retest;
 import rushlight.findings.Finding;
 
@@ -13,14 +12,7 @@ final class RetestWords {
 
     static final String NO_LINE = "Nothing is held against a line here, so no count would settle it.";
 
-    private static final int GAMES_CLEAR = 10;
-
     private RetestWords() {}
-
-    /** The fewest opportunities by which anything is cleared. */
-    static int fewestToClear(Line line) {
-        return Math.max(GAMES_CLEAR, line.enough());
-    }
 
     static String rate(Finding finding, RetestTarget figures, Retest retest, double perGame) {
         StringBuilder text = new StringBuilder();

@@ -3,7 +3,6 @@ package rushlight.plan;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Stream;
 import rushlight.archive.Book;
 import rushlight.film.Log;
@@ -29,19 +28,11 @@ record DemoFilm(Book book, List<Tape> tapes) {
         FilmLogReader reader = FilmLogReader.of(book.taxonomy());
         List<Log> logs = new ArrayList<>();
         for (Path path : files) {
-            if (reader.read(path, FilmLogReader.Options.none()) instanceof ReadResult.Accepted accepted) {
-                logs.addAll(accepted.logs());
+            if (!(reader.read(path, FilmLogReader.Options.none()) instanceof ReadResult.Accepted accepted)) {
+                throw new IllegalStateException(path + " does not read.");
             }
+            logs.addAll(accepted.logs());
         }
         return Tapes.of(logs.stream().map(book::classified).toList());
-    }
-
-    Tape tape(String prospect) {
-        return Optional.of(tapes.stream()
-                        .filter(tape -> tape.prospect().name().equals(prospect))
-                        .toList())
-                .filter(found -> found.size() == 1)
-                .orElseThrow()
-                .get(0);
     }
 }

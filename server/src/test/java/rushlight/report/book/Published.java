@@ -40,8 +40,7 @@ final class Published {
     }
 
     private static Path publish() {
-        String runner = System.getProperty("surefire.forkNumber", "1"); // tests run in several processes
-        Path folder = Path.of("target", "published-book-" + runner).toAbsolutePath();
+        Path folder = Path.of("target", "published-book").toAbsolutePath();
         try {
             if (Files.exists(folder)) {
                 for (Path file : files(folder).toList()) {

@@ -63,9 +63,7 @@ public record RetestTarget(
             return without(gap, ahead);
         }
         return rate(
-                gap,
-                Math.max(ahead, line(gap.finding()).enoughToSettle()),
-                (double) all / Math.max(1, gamesOnTape));
+                gap, Math.max(ahead, line(gap.finding()).enoughToSettle()), (double) all / Math.max(1, gamesOnTape));
     }
 
     /** The line of a gap, as a retest holds fresh opportunities against it; a strength's is turned about. */

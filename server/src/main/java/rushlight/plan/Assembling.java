@@ -49,6 +49,10 @@ final class Assembling {
             notes.add("No session allows the contact at which \"" + taxonomy.label(focus.skill())
                     + "\" can be judged: film of the next games judges it.");
         }
+        for (String drill : Tasking.pinnedElsewhere(request, task)) {
+            notes.add("\"" + taxonomy.label(drill) + "\" was given a day by hand, but no skill of this plan is trained"
+                    + " by it: ask for its skill, too.");
+        }
         if (!preset.note().isEmpty()) {
             notes.add(preset.note());
         }

@@ -136,6 +136,16 @@ final class Tasking {
                 Math.min(minutes, rules.number("minutes-a-week", Integer.MAX_VALUE)));
     }
 
+    /** Drills that were given a session by hand in vain, because the plan trains nothing they are for. */
+    static List<String> pinnedElsewhere(PlanRequest request, PlanTask task) {
+        return request.wants().fixed().stream()
+                .filter(Wish.Pin.class::isInstance)
+                .filter(wish -> !task.wishes().contains(wish))
+                .flatMap(wish -> PlanTask.named(wish).stream())
+                .distinct()
+                .toList();
+    }
+
     /** Skills of a plan whose check no session allows, so that film alone can judge them. */
     static List<Focus> unchecked(PlanTask task, Work work) {
         return task.foci().stream()

@@ -33,6 +33,7 @@ class PlannerTest {
     private static final List<Assessment> LEAGUE = DemoLeague.assessed().assessments().stream()
             .sorted(Comparator.comparing(one -> one.prospect().name()))
             .toList();
+    private static final String FOOTPRINT = "inside-step-footprint";
     private static final PlanRequest.Rules HITTING = new PlanRequest.Rules(
             Optional.of("high-school-2014"),
             Optional.of(LocalDate.of(2026, 8, 1)),
@@ -201,16 +202,30 @@ class PlannerTest {
 
     @Test
     void where_nothing_keeps_all_limits_it_says_which_clash_and_what_would_have_to_give() {
-        PlanRequest.Wants wants = new PlanRequest.Wants(
-                List.of("no-inside-counter", "one-move-rusher"),
-                List.of(),
-                List.of(),
-                List.of(new Wish.Pin(0, "rush-plan-card-walk"), new Wish.Leave("rush-plan-card-walk")));
-        PlanAnswer answer = PLANNER.plan(player("Lucan Whitlow"), request(2, 3, HITTING, wants));
+        PlanAnswer answer = PLANNER.plan(
+                player("Lucan Whitlow"),
+                request(2, 3, HITTING, fixed(new Wish.Pin(0, FOOTPRINT), new Wish.Leave(FOOTPRINT))));
         assertThat(answer).isInstanceOf(PlanAnswer.Impossible.class);
         PlanAnswer.Impossible no = (PlanAnswer.Impossible) answer;
         assertThat(no.clash()).anyMatch(rule -> rule.contains("what was decided by hand"));
         assertThat(no.giveUp()).singleElement().asString().startsWith("take back what was decided by hand");
+    }
+
+    @Test
+    void a_drill_put_into_a_session_by_hand_stays_there_and_one_for_nothing_in_the_plan_is_told() {
+        Plan plan = made(PLANNER.plan(
+                player("Lucan Whitlow"),
+                request(2, 3, HITTING, fixed(new Wish.Pin(2, FOOTPRINT), new Wish.Pin(0, "puller-path-shield")))));
+        assertThat(plan.result().sessions().get(2)).contains(FOOTPRINT);
+        assertThat(plan.frame().notes())
+                .filteredOn(note -> note.contains("by hand"))
+                .singleElement()
+                .asString()
+                .startsWith("\"puller path on shield\" was given a day by hand, but no skill of this plan");
+    }
+
+    private static PlanRequest.Wants fixed(Wish... wishes) {
+        return new PlanRequest.Wants(List.of("no-inside-counter"), List.of(), List.of(), List.of(wishes));
     }
 
     /** The same man, who once dropped his head into contact. */

@@ -42,8 +42,8 @@ final class History {
     /** Tells of a change. */
     void tell(long revision, Change.Note note) {
         Node change = Addresses.revision(revision);
-        add(change, Terms.CHANGE_KIND, text(note.kind().slug()));
-        add(change, RDFS.comment.asNode(), text(note.said()));
+        add(change, Terms.CHANGE_KIND, Literals.of(note.kind().slug()));
+        add(change, RDFS.comment.asNode(), Literals.of(note.said()));
         note.undoes().ifPresent(other -> add(change, Terms.UNDOES, Addresses.revision(other)));
     }
 
@@ -171,9 +171,5 @@ final class History {
 
     private static Node was(Node node, long revision) {
         return NodeFactory.createURI(node.getURI() + "/was/" + revision);
-    }
-
-    private static Node text(String value) {
-        return NodeFactory.createLiteralString(value);
     }
 }

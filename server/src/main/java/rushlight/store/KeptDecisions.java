@@ -5,11 +5,8 @@ import java.time.Instant;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
-import org.apache.jena.datatypes.xsd.XSDDatatype;
 import org.apache.jena.graph.Graph;
 import org.apache.jena.graph.Node;
-import org.apache.jena.graph.NodeFactory;
 import org.apache.jena.graph.Triple;
 import org.apache.jena.query.Dataset;
 import org.apache.jena.vocabulary.RDF;
@@ -97,32 +94,19 @@ public final class KeptDecisions {
 
     private static void write(Graph graph, Node node, Kept set) {
         graph.add(Triple.create(node, RDF.type.asNode(), SET));
-        graph.add(Triple.create(node, RDFS.label.asNode(), NodeFactory.createLiteralString(set.file())));
-        graph.add(Triple.create(node, Terms.REVISION, Store.integer(set.version())));
-        graph.add(Triple.create(
-                node, Terms.GENERATED, NodeFactory.createLiteralDT(set.when().toString(), XSDDatatype.XSDdateTime)));
-        graph.add(Triple.create(node, DECIDED, NodeFactory.createLiteralString(set.text())));
+        graph.add(Triple.create(node, RDFS.label.asNode(), Literals.of(set.file())));
+        graph.add(Triple.create(node, Terms.REVISION, Literals.of(set.version())));
+        graph.add(Triple.create(node, Terms.GENERATED, Literals.of(set.when())));
+        graph.add(Triple.create(node, DECIDED, Literals.of(set.text())));
     }
 
     private static Kept read(Graph graph, Node node, String id) {
         return new Kept(
                 id,
-                text(graph, node, RDFS.label.asNode()).findFirst().orElse(""),
-                text(graph, node, Terms.REVISION)
-                        .map(Long::parseLong)
-                        .findFirst()
-                        .orElse(0L),
-                text(graph, node, Terms.GENERATED)
-                        .map(Instant::parse)
-                        .findFirst()
-                        .orElse(Instant.EPOCH),
-                text(graph, node, DECIDED).findFirst().orElse(""));
-    }
-
-    private static Stream<String> text(Graph graph, Node node, Node property) {
-        return graph.find(node, property, Node.ANY).mapWith(Triple::getObject).toList().stream()
-                .filter(Node::isLiteral)
-                .map(Node::getLiteralLexicalForm);
+                Literals.text(graph, node, RDFS.label.asNode()).orElse(""),
+                Literals.text(graph, node, Terms.REVISION).map(Long::parseLong).orElse(0L),
+                Literals.text(graph, node, Terms.GENERATED).map(Instant::parse).orElse(Instant.EPOCH),
+                Literals.text(graph, node, DECIDED).orElse(""));
     }
 
     private static Node node(String id) {

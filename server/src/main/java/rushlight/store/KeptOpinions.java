@@ -5,10 +5,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.apache.jena.datatypes.xsd.XSDDatatype;
 import org.apache.jena.graph.Graph;
 import org.apache.jena.graph.Node;
-import org.apache.jena.graph.NodeFactory;
 import org.apache.jena.graph.Triple;
 import org.apache.jena.query.Dataset;
 import org.apache.jena.vocabulary.RDF;
@@ -49,7 +47,7 @@ public final class KeptOpinions {
 
     /** How often anything of this changed. */
     public long revision() {
-        return text(ALL, Terms.REVISION).map(Long::parseLong).orElse(0L);
+        return Literals.text(graph, ALL, Terms.REVISION).map(Long::parseLong).orElse(0L);
     }
 
     /** All of them, those taken back too, in order of player, file, time and id. */
@@ -71,23 +69,23 @@ public final class KeptOpinions {
         add(node, RDF.type.asNode(), OPINION);
         add(node, Terms.PROSPECT, Addresses.prospect(opinion.prospect()));
         add(node, SPEAKS_OF, Rl.concept(opinion.concept()));
-        add(node, ASSERTED, literal(opinion.polarity().slug()));
+        add(node, ASSERTED, Literals.of(opinion.polarity().slug()));
         for (int i = 0; i < opinion.against().size(); i++) {
             add(node, AGAINST, Rl.concept(opinion.against().get(i)));
         }
         if (!opinion.speaker().isEmpty()) {
-            add(node, SPEAKER, literal(opinion.speaker()));
+            add(node, SPEAKER, Literals.of(opinion.speaker()));
         }
-        add(node, WORDS, literal(opinion.words()));
-        opinion.at().ifPresent(at -> add(node, AT, literal(Double.toString(at))));
-        add(node, Terms.FILE_NAME, literal(opinion.source()));
-        add(node, Terms.GENERATED, time(one.kept()));
-        one.takenBack().ifPresent(when -> add(node, TAKEN_BACK, time(when)));
+        add(node, WORDS, Literals.of(opinion.words()));
+        opinion.at().ifPresent(at -> add(node, AT, Literals.of(Double.toString(at))));
+        add(node, Terms.FILE_NAME, Literals.of(opinion.source()));
+        add(node, Terms.GENERATED, Literals.of(one.kept()));
+        one.takenBack().ifPresent(when -> add(node, TAKEN_BACK, Literals.of(when)));
         raise();
     }
 
     private void raise() {
-        Node next = Store.integer(revision() + 1);
+        Node next = Literals.of(revision() + 1);
         graph.remove(ALL, Terms.REVISION, Node.ANY);
         add(ALL, Terms.REVISION, next);
     }
@@ -97,27 +95,23 @@ public final class KeptOpinions {
                 new Opinion(
                         Addresses.last(node),
                         linked(node, Terms.PROSPECT).map(Addresses::last).orElse(""),
-                        text(node, SPEAKER).orElse(""),
-                        text(node, WORDS).orElse(""),
-                        text(node, AT)
+                        Literals.text(graph, node, SPEAKER).orElse(""),
+                        Literals.text(graph, node, WORDS).orElse(""),
+                        Literals.text(graph, node, AT)
                                 .map(at -> OptionalDouble.of(Double.parseDouble(at)))
                                 .orElseGet(OptionalDouble::empty),
-                        text(node, Terms.FILE_NAME).orElse(""),
-                        Opinion.Polarity.of(text(node, ASSERTED).orElse("uncertain")),
+                        Literals.text(graph, node, Terms.FILE_NAME).orElse(""),
+                        Opinion.Polarity.of(Literals.text(graph, node, ASSERTED).orElse("uncertain")),
                         linked(node, SPEAKS_OF).map(Rl::slug).orElse(""),
                         graph.find(node, AGAINST, Node.ANY).mapWith(t -> Rl.slug(t.getObject())).toList().stream()
                                 .sorted()
                                 .toList()),
-                text(node, Terms.GENERATED).map(Instant::parse).orElse(Instant.EPOCH),
-                text(node, TAKEN_BACK).map(Instant::parse));
+                Literals.text(graph, node, Terms.GENERATED).map(Instant::parse).orElse(Instant.EPOCH),
+                Literals.text(graph, node, TAKEN_BACK).map(Instant::parse));
     }
 
     private Optional<Node> linked(Node node, Node property) {
         return graph.find(node, property, Node.ANY).mapWith(Triple::getObject).nextOptional();
-    }
-
-    private Optional<String> text(Node node, Node property) {
-        return linked(node, property).filter(Node::isLiteral).map(Node::getLiteralLexicalForm);
     }
 
     private void add(Node subject, Node property, Node object) {
@@ -126,13 +120,5 @@ public final class KeptOpinions {
 
     private static Node node(String id) {
         return Addresses.node("opinion", id);
-    }
-
-    private static Node literal(String text) {
-        return NodeFactory.createLiteralString(text);
-    }
-
-    private static Node time(Instant when) {
-        return NodeFactory.createLiteralDT(when.toString(), XSDDatatype.XSDdateTime);
     }
 }

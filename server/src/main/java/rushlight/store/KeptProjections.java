@@ -4,12 +4,9 @@ import java.time.Instant;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.TreeMap;
-import org.apache.jena.datatypes.xsd.XSDDatatype;
 import org.apache.jena.graph.Graph;
 import org.apache.jena.graph.Node;
-import org.apache.jena.graph.NodeFactory;
 import org.apache.jena.graph.Triple;
 import org.apache.jena.query.Dataset;
 import org.apache.jena.vocabulary.RDF;
@@ -48,7 +45,7 @@ public final class KeptProjections {
 
     /** How often anything of this changed. */
     public long revision() {
-        return text(ALL, Terms.REVISION).map(Long::parseLong).orElse(0L);
+        return Literals.text(graph, ALL, Terms.REVISION).map(Long::parseLong).orElse(0L);
     }
 
     /** Every version of one prospect, by evaluator, the newest first. */
@@ -73,16 +70,16 @@ public final class KeptProjections {
         add(node, Terms.PROSPECT, Addresses.prospect(said.prospect()));
         texts(said).forEach((name, value) -> {
             if (!value.isEmpty()) {
-                add(node, Rl.term(name), NodeFactory.createLiteralString(value));
+                add(node, Rl.term(name), Literals.of(value));
             }
         });
-        add(node, VERSION, Store.integer(one.version()));
-        Node when = NodeFactory.createLiteralDT(one.when().toString(), XSDDatatype.XSDdateTime);
+        add(node, VERSION, Literals.of(one.version()));
+        Node when = Literals.of(one.when());
         add(node, Terms.GENERATED, when);
         if (one.takenBack()) {
             add(node, TAKEN_BACK, when);
         }
-        Node next = Store.integer(revision() + 1);
+        Node next = Literals.of(revision() + 1);
         graph.remove(ALL, Terms.REVISION, Node.ANY);
         add(ALL, Terms.REVISION, next);
     }
@@ -106,8 +103,9 @@ public final class KeptProjections {
     }
 
     private Kept kept(String prospect, Node node) {
-        List<String> said =
-                TEXTS.stream().map(name -> text(node, Rl.term(name)).orElse("")).toList();
+        List<String> said = TEXTS.stream()
+                .map(name -> Literals.text(graph, node, Rl.term(name)).orElse(""))
+                .toList();
         return new Kept(
                 new Projection(
                         prospect,
@@ -120,17 +118,9 @@ public final class KeptProjections {
                         said.get(6),
                         said.get(7),
                         said.get(8)),
-                text(node, VERSION).map(Integer::parseInt).orElse(1),
-                text(node, Terms.GENERATED).map(Instant::parse).orElse(Instant.EPOCH),
+                Literals.text(graph, node, VERSION).map(Integer::parseInt).orElse(1),
+                Literals.text(graph, node, Terms.GENERATED).map(Instant::parse).orElse(Instant.EPOCH),
                 graph.contains(node, TAKEN_BACK, Node.ANY));
-    }
-
-    private Optional<String> text(Node node, Node property) {
-        return graph.find(node, property, Node.ANY)
-                .mapWith(Triple::getObject)
-                .filterKeep(Node::isLiteral)
-                .mapWith(Node::getLiteralLexicalForm)
-                .nextOptional();
     }
 
     private void add(Node subject, Node property, Node object) {

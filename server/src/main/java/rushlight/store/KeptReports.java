@@ -3,10 +3,8 @@ package rushlight.store;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
-import org.apache.jena.datatypes.xsd.XSDDatatype;
 import org.apache.jena.graph.Graph;
 import org.apache.jena.graph.Node;
-import org.apache.jena.graph.NodeFactory;
 import org.apache.jena.graph.Triple;
 import org.apache.jena.query.Dataset;
 import org.apache.jena.vocabulary.RDF;
@@ -69,20 +67,15 @@ public final class KeptReports {
         graph.remove(node, Node.ANY, Node.ANY);
         add(node, RDF.type.asNode(), REPORT);
         add(node, Terms.PROSPECT, Addresses.prospect(one.prospect()));
-        add(node, WORDS, literal(one.summary()));
-        add(node, SPEAKER, literal(one.author()));
-        add(node, PARTS, literal(String.join(" ", one.parts())));
-        add(node, Terms.REVISION, Store.integer(one.revision()));
-        add(node, Terms.GENERATED, NodeFactory.createLiteralDT(one.when().toString(), XSDDatatype.XSDdateTime));
+        add(node, WORDS, Literals.of(one.summary()));
+        add(node, SPEAKER, Literals.of(one.author()));
+        add(node, PARTS, Literals.of(String.join(" ", one.parts())));
+        add(node, Terms.REVISION, Literals.of(one.revision()));
+        add(node, Terms.GENERATED, Literals.of(one.when()));
     }
 
     private String text(Node node, Node property) {
-        return graph.find(node, property, Node.ANY)
-                .mapWith(Triple::getObject)
-                .filterKeep(Node::isLiteral)
-                .mapWith(Node::getLiteralLexicalForm)
-                .nextOptional()
-                .orElse("");
+        return Literals.text(graph, node, property).orElse("");
     }
 
     private void add(Node subject, Node property, Node object) {
@@ -91,9 +84,5 @@ public final class KeptReports {
 
     private static Node node(String prospect) {
         return Addresses.node("report", prospect);
-    }
-
-    private static Node literal(String text) {
-        return NodeFactory.createLiteralString(text);
     }
 }

@@ -2,8 +2,6 @@ package rushlight.store;
 
 import java.time.Instant;
 import java.util.List;
-import java.util.Optional;
-import org.apache.jena.datatypes.xsd.XSDDatatype;
 import org.apache.jena.graph.Graph;
 import org.apache.jena.graph.Node;
 import org.apache.jena.graph.NodeFactory;
@@ -72,13 +70,12 @@ public final class KeptThings {
         Node node = Addresses.node(kept.kind(), kept.id());
         graph.remove(node, Node.ANY, Node.ANY);
         graph.add(Triple.create(node, RDF.type.asNode(), SAVED_QUESTION));
-        graph.add(Triple.create(node, RDFS.label.asNode(), NodeFactory.createLiteralString(kept.name())));
-        graph.add(Triple.create(node, ASKS, NodeFactory.createLiteralString(kept.text())));
+        graph.add(Triple.create(node, RDFS.label.asNode(), Literals.of(kept.name())));
+        graph.add(Triple.create(node, ASKS, Literals.of(kept.text())));
         if (!kept.note().isEmpty()) {
-            graph.add(Triple.create(node, Terms.NOTE, NodeFactory.createLiteralString(kept.note())));
+            graph.add(Triple.create(node, Terms.NOTE, Literals.of(kept.note())));
         }
-        Node when = NodeFactory.createLiteralDT(kept.when().toString(), XSDDatatype.XSDdateTime);
-        graph.add(Triple.create(node, Terms.GENERATED, when));
+        graph.add(Triple.create(node, Terms.GENERATED, Literals.of(kept.when())));
     }
 
     /** Forgets what is kept under a name; whether there was anything. */
@@ -93,17 +90,9 @@ public final class KeptThings {
         return new Kept(
                 kind,
                 Addresses.last(node),
-                text(node, RDFS.label.asNode()).orElse(""),
-                text(node, ASKS).orElse(""),
-                text(node, Terms.NOTE).orElse(""),
-                text(node, Terms.GENERATED).map(Instant::parse).orElse(Instant.EPOCH));
-    }
-
-    private Optional<String> text(Node node, Node property) {
-        return graph.find(node, property, Node.ANY)
-                .mapWith(Triple::getObject)
-                .filterKeep(Node::isLiteral)
-                .mapWith(Node::getLiteralLexicalForm)
-                .nextOptional();
+                Literals.text(graph, node, RDFS.label.asNode()).orElse(""),
+                Literals.text(graph, node, ASKS).orElse(""),
+                Literals.text(graph, node, Terms.NOTE).orElse(""),
+                Literals.text(graph, node, Terms.GENERATED).map(Instant::parse).orElse(Instant.EPOCH));
     }
 }

@@ -59,8 +59,8 @@ public final class LogGraph {
         LogId id = idOf(log);
         Node node = Addresses.log(id);
         writeHead(log, id, node, out);
-        add(out, node, Terms.RULES_REVISION, text(rules));
-        add(out, node, Terms.GENERATED, NodeFactory.createLiteralDT(when.toString(), XSDDatatype.XSDdateTime));
+        add(out, node, Terms.RULES_REVISION, Literals.of(rules));
+        add(out, node, Terms.GENERATED, Literals.of(when));
         for (int i = 0; i < log.readings().size(); i++) {
             Reading reading = log.readings().get(i);
             writeReading(reading, Addresses.reading(reading.rep(), id.evaluator()), node, i, classes.get(i), out);
@@ -70,7 +70,7 @@ public final class LogGraph {
     static void reclassify(Graph film, LogId id, Classified classified, String rules) {
         Node log = Addresses.log(id);
         film.remove(log, Terms.RULES_REVISION, Node.ANY);
-        film.add(Triple.create(log, Terms.RULES_REVISION, text(rules)));
+        film.add(Triple.create(log, Terms.RULES_REVISION, Literals.of(rules)));
         for (int i = 0; i < classified.classes().size(); i++) {
             Node reading = Addresses.reading(classified.log().readings().get(i).rep(), id.evaluator());
             film.remove(reading, Terms.REP_CLASS, Node.ANY);
@@ -87,11 +87,11 @@ public final class LogGraph {
         add(out, node, Terms.GAME, Addresses.game(id.game()));
         add(out, node, Terms.EVALUATOR, person);
         add(out, node, Terms.ATTRIBUTED, person);
-        add(out, person, LABEL, text(log.evaluator()));
+        add(out, person, LABEL, Literals.of(log.evaluator()));
         add(out, node, Terms.DERIVED, file);
-        add(out, file, Terms.FILE_NAME, text(log.source().file()));
-        add(out, file, Terms.SHA256, text(log.source().sha256()));
-        log.charted().forEach(column -> add(out, node, Terms.CHARTED, text(column)));
+        add(out, file, Terms.FILE_NAME, Literals.of(log.source().file()));
+        add(out, file, Terms.SHA256, Literals.of(log.source().sha256()));
+        log.charted().forEach(column -> add(out, node, Terms.CHARTED, Literals.of(column)));
         writeProspect(log.prospect(), out);
         writeGame(log.game(), out);
     }
@@ -99,7 +99,7 @@ public final class LogGraph {
     /** Hands the triples of a prospect to {@code out}. */
     void writeProspect(Prospect prospect, Consumer<Triple> out) {
         Node node = Addresses.prospect(prospect.id());
-        add(out, node, LABEL, text(prospect.name()));
+        add(out, node, LABEL, Literals.of(prospect.name()));
         addText(out, node, Terms.POSITION, prospect.position());
         prospect.heightCm().ifPresent(cm -> add(out, node, Terms.HEIGHT, decimal(cm)));
         prospect.weightKg().ifPresent(kg -> add(out, node, Terms.WEIGHT, decimal(kg)));
@@ -111,7 +111,7 @@ public final class LogGraph {
 
     private static void writeGame(Game game, Consumer<Triple> out) {
         Node node = Addresses.game(game.id());
-        add(out, node, LABEL, text(game.name()));
+        add(out, node, LABEL, Literals.of(game.name()));
         game.date()
                 .ifPresent(date ->
                         add(out, node, Terms.DATE, NodeFactory.createLiteralDT(date.toString(), XSDDatatype.XSDdate)));
@@ -123,8 +123,8 @@ public final class LogGraph {
     void writeReading(Reading reading, Node node, Node log, int order, Set<String> classes, Consumer<Triple> out) {
         add(out, node, TYPE, Terms.READING_CLASS);
         add(out, node, Terms.LOG, log);
-        add(out, node, Terms.REP, text(reading.rep().rep()));
-        add(out, node, Terms.ORDER, integer(order + 1));
+        add(out, node, Terms.REP, Literals.of(reading.rep().rep()));
+        add(out, node, Terms.ORDER, Literals.of(order + 1));
         for (Column column : perReading) {
             writeCell(node, column, reading.all(column.name()), out);
         }
@@ -133,9 +133,9 @@ public final class LogGraph {
             number++;
             Node stepNode = Addresses.step(node, number);
             add(out, node, step.by() == Step.By.HIM ? Terms.HIS_STEP : Terms.BLOCKER_STEP, stepNode);
-            add(out, stepNode, Terms.ORDER, integer(number));
+            add(out, stepNode, Terms.ORDER, Literals.of(number));
             add(out, stepNode, Terms.DOES, Rl.concept(step.concept()));
-            step.hand().ifPresent(hand -> add(out, stepNode, Terms.HAND, text(hand)));
+            step.hand().ifPresent(hand -> add(out, stepNode, Terms.HAND, Literals.of(hand)));
         }
         classes.forEach(name -> add(out, node, Terms.REP_CLASS, Rl.concept(name)));
     }
@@ -145,7 +145,7 @@ public final class LogGraph {
         values.forEach(value -> add(out, node, facet, object(column, value)));
         boolean sorted = values.stream().sorted().toList().equals(values);
         if (!sorted) {
-            add(out, node, Terms.AS_LISTED, text(column.name() + "=" + String.join(";", values)));
+            add(out, node, Terms.AS_LISTED, Literals.of(column.name() + "=" + String.join(";", values)));
         }
     }
 
@@ -153,26 +153,18 @@ public final class LogGraph {
         return switch (column.kind()) {
             case CONCEPT -> Rl.concept(value);
             case INTEGER -> NodeFactory.createLiteralDT(value, XSDDatatype.XSDinteger);
-            case TEXT, DATE, CLOCK, TIME, WORDS, EXCHANGE -> text(value);
+            case TEXT, DATE, CLOCK, TIME, WORDS, EXCHANGE -> Literals.of(value);
         };
     }
 
     private static void addText(Consumer<Triple> out, Node subject, Node property, String value) {
         if (!value.isEmpty()) {
-            add(out, subject, property, text(value));
+            add(out, subject, property, Literals.of(value));
         }
     }
 
     private static void add(Consumer<Triple> out, Node subject, Node property, Node object) {
         out.accept(Triple.create(subject, property, object));
-    }
-
-    private static Node text(String value) {
-        return NodeFactory.createLiteralString(value);
-    }
-
-    private static Node integer(int value) {
-        return NodeFactory.createLiteralDT(Integer.toString(value), XSDDatatype.XSDinteger);
     }
 
     private static Node decimal(double value) {

@@ -12,10 +12,8 @@ import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.apache.jena.atlas.iterator.Iter;
-import org.apache.jena.datatypes.xsd.XSDDatatype;
 import org.apache.jena.graph.Graph;
 import org.apache.jena.graph.Node;
-import org.apache.jena.graph.NodeFactory;
 import org.apache.jena.graph.Triple;
 import org.apache.jena.query.Dataset;
 import org.apache.jena.query.DatasetFactory;
@@ -214,10 +212,6 @@ public final class Store implements AutoCloseable {
 
     private <T> T read(Function<DatasetGraph, T> question) {
         return Txn.calculateRead(data, () -> question.apply(data));
-    }
-
-    static Node integer(long value) {
-        return NodeFactory.createLiteralDT(Long.toString(value), XSDDatatype.XSDinteger);
     }
 
     @Override

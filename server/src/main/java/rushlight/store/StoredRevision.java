@@ -6,10 +6,8 @@ import java.time.Instant;
 import java.util.HashSet;
 import java.util.Iterator;
 import java.util.Set;
-import org.apache.jena.datatypes.xsd.XSDDatatype;
 import org.apache.jena.graph.Graph;
 import org.apache.jena.graph.Node;
-import org.apache.jena.graph.NodeFactory;
 import org.apache.jena.graph.Triple;
 import org.apache.jena.sparql.core.DatasetGraph;
 import org.apache.jena.sparql.core.Quad;
@@ -28,12 +26,11 @@ final class StoredRevision {
         long next = current(data) + 1;
         Graph film = data.getDefaultGraph();
         film.remove(Addresses.ARCHIVE, Terms.REVISION, Node.ANY);
-        film.add(Triple.create(Addresses.ARCHIVE, Terms.REVISION, Store.integer(next)));
+        film.add(Triple.create(Addresses.ARCHIVE, Terms.REVISION, Literals.of(next)));
         Graph history = data.getGraph(Addresses.HISTORY);
         Node revision = Addresses.revision(next);
-        history.add(Triple.create(revision, Terms.REVISION, Store.integer(next)));
-        history.add(Triple.create(
-                revision, Terms.GENERATED, NodeFactory.createLiteralDT(when.toString(), XSDDatatype.XSDdateTime)));
+        history.add(Triple.create(revision, Terms.REVISION, Literals.of(next)));
+        history.add(Triple.create(revision, Terms.GENERATED, Literals.of(when)));
         touched.forEach(id -> history.add(Triple.create(revision, Terms.CHANGED, Addresses.log(id))));
         return next;
     }

@@ -118,21 +118,12 @@ final class AgreeCommand implements Callable<Integer> {
     /** The logs of the prospects that were named; empty, and told, where a name is nobody's. */
     private Optional<List<Log>> named(List<Log> logs) {
         List<Prospect> known = logs.stream().map(Log::prospect).distinct().toList();
-        List<String> strangers = names.stream()
-                .filter(name -> known.stream().noneMatch(one -> isNamed(one, name)))
-                .toList();
-        strangers.forEach(name -> err().println("There is no film of \"" + name + "\". Nearest: "
-                + near(name, known.stream().map(Prospect::name).toList()) + "."));
-        return strangers.isEmpty()
-                ? Optional.of(logs.stream()
-                        .filter(log ->
-                                names.isEmpty() || names.stream().anyMatch(name -> isNamed(log.prospect(), name)))
-                        .toList())
-                : Optional.empty();
-    }
-
-    private static boolean isNamed(Prospect prospect, String name) {
-        return prospect.id().equals(name) || prospect.name().equalsIgnoreCase(name);
+        return names.isEmpty()
+                ? Optional.of(logs)
+                : ProspectNames.named(names, known, err())
+                        .map(his -> logs.stream()
+                                .filter(log -> his.contains(log.prospect()))
+                                .toList());
     }
 
     /** The two that were named, else the only two who have read the same games; empty, and told, where that is not clear. */

@@ -27,7 +27,6 @@ import rushlight.situation.Tape;
 import rushlight.web.AssessAnswer;
 import rushlight.web.Beside;
 import rushlight.web.Json;
-import rushlight.words.NearestLabels;
 
 /** Says what film shows of a prospect: what he is, what he lacks, how sure that is, and which reps say so. */
 @Command(
@@ -187,23 +186,7 @@ final class AssessCommand implements Callable<Integer> {
         if (names.isEmpty()) {
             return Optional.of(known);
         }
-        List<String> strangers = names.stream()
-                .filter(name -> known.stream().noneMatch(p -> isNamed(p, name)))
-                .toList();
-        NearestLabels nearest =
-                NearestLabels.words(known.stream().map(Prospect::name).toList());
-        strangers.forEach(name -> err().println("There is no film of \"" + name + "\". Nearest: "
-                + String.join(", ", nearest.to(name, 3)) + "."));
-        return strangers.isEmpty()
-                ? Optional.of(names.stream()
-                        .flatMap(name -> known.stream().filter(p -> isNamed(p, name)))
-                        .distinct()
-                        .toList())
-                : Optional.empty();
-    }
-
-    private static boolean isNamed(Prospect prospect, String name) {
-        return prospect.id().equals(name) || prospect.name().equalsIgnoreCase(name);
+        return ProspectNames.named(names, known, err());
     }
 
     private static List<String> ids(List<Prospect> prospects) {

@@ -19,7 +19,6 @@ import rushlight.plan.PlanAnswer;
 import rushlight.plan.PlanRequest;
 import rushlight.web.Json;
 import rushlight.web.PlanSheet;
-import rushlight.words.NearestLabels;
 
 /** Turns what film shows of a prospect into weeks of practice. */
 @Command(
@@ -69,20 +68,17 @@ final class PlanCommand implements Callable<Integer> {
         }
         try (Archive archive = data.open()) {
             String wanted = String.join(" ", name);
-            List<Prospect> known = archive.prospects();
-            Optional<Prospect> who = known.stream()
-                    .filter(p -> p.id().equals(wanted) || p.name().equalsIgnoreCase(wanted))
-                    .findFirst();
+            Optional<List<Prospect>> who = ProspectNames.named(List.of(wanted), archive.prospects(), err());
             if (who.isEmpty()) {
-                List<String> names = known.stream().map(Prospect::name).toList();
-                err().println("There is no film of \"" + wanted + "\". Nearest: "
-                        + String.join(", ", NearestLabels.words(names).to(wanted, 3)) + ".");
+                return 1;
+            }
+            Optional<Assessment> assessment = archive.assess(who.get().get(0).id());
+            if (assessment.isEmpty()) {
+                err().println("There is no film of \"" + wanted + "\" yet.");
                 return 1;
             }
             Optional<PlanRequest> request = options.request(slugs -> slugs(archive.book(), slugs));
-            return request.isEmpty()
-                    ? 1
-                    : plan(archive.book(), archive.assess(who.get().id()).orElseThrow(), request.get());
+            return request.isEmpty() ? 1 : plan(archive.book(), assessment.get(), request.get());
         }
     }
 

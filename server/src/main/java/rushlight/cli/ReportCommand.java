@@ -27,7 +27,6 @@ import rushlight.report.prospect.Material;
 import rushlight.report.prospect.Paper;
 import rushlight.report.prospect.ProspectReports;
 import rushlight.web.ReportMaterial;
-import rushlight.words.NearestLabels;
 
 /** One prospect on two pages, or his reps as chapters and links. */
 @Command(
@@ -106,17 +105,16 @@ final class ReportCommand implements Callable<Integer> {
                             + " or look at the invented league: rushlight demo");
         }
         try (Archive archive = data.open()) {
-            List<Prospect> known = archive.prospects();
-            Optional<Material> material = known.stream()
-                    .filter(one -> one.id().equals(name) || one.name().equalsIgnoreCase(name))
-                    .findFirst()
-                    .flatMap(one -> ReportMaterial.of(archive, one.id()));
-            if (material.isEmpty()) {
-                List<String> names = known.stream().map(Prospect::name).toList();
-                return refuse("There is no film of \"" + name + "\". Nearest: "
-                        + String.join(", ", NearestLabels.words(names).to(name, 3)) + ".");
+            Optional<List<Prospect>> who = ProspectNames.named(
+                    List.of(name), archive.prospects(), spec.commandLine().getErr());
+            if (who.isEmpty()) {
+                return 1;
             }
-            return write(archive.book(), material.get(), chosen);
+            Optional<Material> material =
+                    ReportMaterial.of(archive, who.get().get(0).id());
+            return material.isEmpty()
+                    ? refuse("There is no film of \"" + name + "\" yet.")
+                    : write(archive.book(), material.get(), chosen);
         }
     }
 

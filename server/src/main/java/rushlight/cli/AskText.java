@@ -9,6 +9,7 @@ import rushlight.ask.Chip;
 import rushlight.ask.SeenRep;
 import rushlight.findings.Judged;
 import rushlight.knowledge.Taxonomy;
+import rushlight.report.VerdictMarks;
 import rushlight.situation.Sighting;
 
 /** Answers as a coach reads them: how the question was read, then each answer, said first and counted after. */
@@ -96,19 +97,19 @@ final class AskText {
     /** The verdict where there is one: a mark with its word. */
     private static String mark(Answer answer) {
         if (answer instanceof Answer.Finding finding) {
-            return Marks.of(finding.judged().verdict()) + " ";
+            return VerdictMarks.of(finding.judged().verdict()) + " ";
         }
         return "";
     }
 
     private static String detail(Answer answer) {
         if (answer instanceof Answer.Finding finding) {
-            return ": " + Marks.word(finding.judged().verdict());
+            return ": " + VerdictMarks.word(finding.judged().verdict());
         }
         if (answer instanceof Answer.Player player) {
             return player.judged()
                     .map(Judged::verdict)
-                    .map(verdict -> ": " + Marks.of(verdict) + " " + Marks.word(verdict))
+                    .map(verdict -> ": " + VerdictMarks.of(verdict) + " " + VerdictMarks.word(verdict))
                     .orElse("");
         }
         if (answer instanceof Answer.Counter counter) {

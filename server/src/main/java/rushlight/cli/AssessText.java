@@ -13,6 +13,7 @@ import rushlight.findings.Polarity;
 import rushlight.findings.Primary;
 import rushlight.knowledge.Taxonomy;
 import rushlight.report.Bodies;
+import rushlight.report.VerdictMarks;
 import rushlight.web.Beside;
 
 /** An assessment as a coach reads it: what he lacks, what he does well, what hangs on his duty, and which reps say so. */
@@ -178,7 +179,7 @@ final class AssessText {
         int unseen = some.size() - seen.size();
         String rest =
                 unseen == 0 ? "" : (seen.isEmpty() ? "" : "; ") + Numbers.of(unseen, "finding") + " without a chance";
-        page.blank().wrapped(Marks.of(verdict) + " " + title + ": ", "    ", text + rest + ".");
+        page.blank().wrapped(VerdictMarks.of(verdict) + " " + title + ": ", "    ", text + rest + ".");
     }
 
     private void thin(Page page, List<Judged> all) {
@@ -190,7 +191,7 @@ final class AssessText {
                 .count();
         if (!some.isEmpty()) {
             page.blank()
-                    .line(Marks.of(Verdict.NOT_ENOUGH_TAPE) + " Not enough tape for "
+                    .line(VerdictMarks.of(Verdict.NOT_ENOUGH_TAPE) + " Not enough tape for "
                             + Numbers.of(some.size(), "finding") + ", " + unseen + " of them without a single chance.");
         }
     }

@@ -11,6 +11,7 @@ import rushlight.findings.Evidence;
 import rushlight.findings.Judged;
 import rushlight.findings.Polarity;
 import rushlight.knowledge.Taxonomy;
+import rushlight.report.VerdictMarks;
 
 /** One finding as a coach reads it: the claim, why it matters, what hangs on his duty, what to train, which reps. */
 final class FindingText {
@@ -34,7 +35,7 @@ final class FindingText {
 
     /** Writes the claim and, where {@code inFull}, what stands behind it. */
     void write(Page page, Judged one, boolean inFull) {
-        String head = Marks.of(one.verdict()) + " " + Marks.word(one.verdict());
+        String head = VerdictMarks.of(one.verdict()) + " " + VerdictMarks.word(one.verdict());
         String weight =
                 one.finding().safety() ? "SAFETY" : one.finding().severity().slug();
         String label = capital(one.finding().shown());
@@ -72,7 +73,8 @@ final class FindingText {
         Map<String, List<String>> byAnswer = new LinkedHashMap<>();
         for (Judged.Conditional c : one.conditional()) {
             String duty = c.assignment().equals("another") ? "another duty" : taxonomy.shown(c.assignment());
-            String answer = c.rate().events() + " of " + c.rate().opportunities() + ", " + Marks.word(c.verdict());
+            String answer =
+                    c.rate().events() + " of " + c.rate().opportunities() + ", " + VerdictMarks.word(c.verdict());
             byAnswer.computeIfAbsent(answer, a -> new ArrayList<>()).add(duty);
         }
         byAnswer.forEach((answer, duties) ->

@@ -6,6 +6,7 @@ import rushlight.evidence.Change;
 import rushlight.findings.Judged;
 import rushlight.plan.Progress;
 import rushlight.plan.ProgressSince;
+import rushlight.report.VerdictMarks;
 import rushlight.situation.Tape;
 import rushlight.situation.TapedGame;
 
@@ -81,15 +82,16 @@ final class ProgressText {
     }
 
     private static void write(Page page, Progress one) {
-        String word = "was " + Marks.word(one.verdict());
-        String label =
-                "  " + Marks.of(one.verdict()) + " " + capital(one.finding().shown());
+        String word = "was " + VerdictMarks.word(one.verdict());
+        String label = "  " + VerdictMarks.of(one.verdict()) + " "
+                + capital(one.finding().shown());
         page.line(label + " ".repeat(Math.max(2, Page.WIDTH - label.length() - word.length())) + word);
         page.wrapped(INDENT, INDENT, one.sentence());
     }
 
     private static void fresh(Page page, Judged one) {
-        page.line("  " + Marks.of(one.verdict()) + " " + capital(one.finding().shown()));
+        page.line("  " + VerdictMarks.of(one.verdict()) + " "
+                + capital(one.finding().shown()));
         page.wrapped(INDENT, INDENT, one.sentence());
     }
 

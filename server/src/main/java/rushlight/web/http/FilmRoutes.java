@@ -163,12 +163,16 @@ final class FilmRoutes {
 
     /** The tape of a prospect; a problem where there is none of this id. */
     Tape tape(Footage footage, String id) {
-        return footage.tape(id).orElseThrow(() -> {
-            List<String> ids = footage.prospects().stream().map(Prospect::id).toList();
-            return Problem.of(404, "There is no film of \"" + id + "\".")
-                    .withNearest(NearestLabels.words(ids).to(id, 3))
-                    .thrown();
-        });
+        return footage.tape(id)
+                .orElseThrow(() -> noFilm(
+                        id, footage.prospects().stream().map(Prospect::id).toList()));
+    }
+
+    /** What ends a request for a prospect of an id that none of those there are has. */
+    static ProblemException noFilm(String id, List<String> ids) {
+        return Problem.of(404, "There is no film of \"" + id + "\".")
+                .withNearest(NearestLabels.words(ids).to(id, 3))
+                .thrown();
     }
 
     /** The finding of an address; a problem of this status where the book has none. */

@@ -113,7 +113,7 @@ final class ProjectionRoutes {
             }
             return newest;
         }
-        String plain = match.strip().replaceFirst("^W/", "").replace("\"", "").replaceFirst("--(gzip|br)$", "");
+        String plain = Versions.plain(match);
         return plain.matches("p\\d{1,8}") ? Integer.parseInt(plain.substring(1)) : -1;
     }
 

@@ -20,7 +20,6 @@ import rushlight.report.prospect.Written;
 import rushlight.web.ChaptersAnswer;
 import rushlight.web.ReportAnswer;
 import rushlight.web.ReportMaterial;
-import rushlight.words.NearestLabels;
 
 /** One prospect on two pages: what the evaluator puts in, the page, the PDF, and his reps as chapters. */
 final class ReportRoutes {
@@ -140,7 +139,7 @@ final class ReportRoutes {
     private boolean isNew(Context ctx, Paper paper, String form) {
         long sheet = sheets.of(ctx.pathParam("id")).revision();
         ctx.header("Cache-Control", "no-cache");
-        String film = version.now().replaceAll("^W/\"|\"$", "");
+        String film = Versions.plain(version.now());
         return !Versions.isKnown(ctx, "W/\"" + film + "-" + sheet + "-" + paper.slug() + "-" + form + "\"");
     }
 
@@ -174,11 +173,8 @@ final class ReportRoutes {
 
     private Material material(Context ctx) {
         String id = ctx.pathParam("id");
-        return ReportMaterial.of(archive, id).orElseThrow(() -> {
-            List<String> ids = archive.prospects().stream().map(Prospect::id).toList();
-            return Problem.of(404, "There is no film of \"" + id + "\".")
-                    .withNearest(NearestLabels.words(ids).to(id, 3))
-                    .thrown();
-        });
+        return ReportMaterial.of(archive, id)
+                .orElseThrow(() -> FilmRoutes.noFilm(
+                        id, archive.prospects().stream().map(Prospect::id).toList()));
     }
 }

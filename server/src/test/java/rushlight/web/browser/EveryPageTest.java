@@ -5,16 +5,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
-import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import rushlight.web.browser.Stage.Given;
 
 /**
  * Each page at a desk by day and on a phone at night: it says what it is for, nothing sticks out, nobody is kept out.
  */
 @DisplayNameGeneration(ReplaceUnderscores.class)
-@ExtendWith(Given.class)
+@OnStage
 class EveryPageTest {
     /** What the light and the width can change. */
     private static final List<String> AT_NIGHT =

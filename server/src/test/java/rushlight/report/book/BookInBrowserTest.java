@@ -3,6 +3,7 @@ package rushlight.report.book;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.File;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -54,12 +55,14 @@ class BookInBrowserTest {
                 "--disable-component-update",
                 "--disable-sync");
         options.setCapability("goog:loggingPrefs", logging);
-        return new ChromeDriver(
+        ChromeDriver driver = new ChromeDriver(
                 new ChromeDriverService.Builder()
                         .usingDriverExecutable(new File(DRIVER))
                         .usingAnyFreePort()
                         .build(),
                 options);
+        driver.manage().timeouts().scriptTimeout(Duration.ofMinutes(3));
+        return driver;
     }
 
     @BeforeAll

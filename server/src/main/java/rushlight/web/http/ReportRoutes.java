@@ -20,6 +20,7 @@ import rushlight.report.prospect.Written;
 import rushlight.web.ChaptersAnswer;
 import rushlight.web.ReportAnswer;
 import rushlight.web.ReportMaterial;
+import rushlight.web.ReportPlans;
 
 /** One prospect on two pages: what the evaluator puts in, the page, the PDF, and his reps as chapters. */
 final class ReportRoutes {
@@ -35,6 +36,7 @@ final class ReportRoutes {
     private final FilmVersion version;
     private final ReportSheets sheets;
     private final ProspectReports reports;
+    private final ReportPlans plans;
 
     ReportRoutes(Archive archive, FilmVersion version) {
         this.archive = archive;
@@ -42,6 +44,7 @@ final class ReportRoutes {
         this.sheets = ReportSheets.of(archive);
         Book book = archive.book();
         this.reports = new ProspectReports(book.ontology(), book.taxonomy(), book.handbook());
+        this.plans = new RememberedPlans(ReportPlans.made(book), version::now);
     }
 
     List<Route> routes() {
@@ -118,14 +121,14 @@ final class ReportRoutes {
     private void html(Context ctx) {
         Paper paper = paper(ctx);
         if (isNew(ctx, paper, "html")) {
-            ctx.contentType("text/html").result(reports.html(material(ctx), paper));
+            ctx.contentType("text/html").result(reports.html(planned(ctx), paper));
         }
     }
 
     private void pdf(Context ctx) {
         Paper paper = paper(ctx);
         if (isNew(ctx, paper, "pdf")) {
-            Material material = material(ctx);
+            Material material = planned(ctx);
             ctx.header(
                     "Content-Disposition",
                     "inline; filename=\""
@@ -169,6 +172,10 @@ final class ReportRoutes {
                         .orElseThrow(() ->
                                 Problem.of(400, "\"paper\" is letter or a4.").thrown()))
                 .orElse(Paper.LETTER);
+    }
+
+    private Material planned(Context ctx) {
+        return ReportMaterial.with(material(ctx), plans);
     }
 
     private Material material(Context ctx) {

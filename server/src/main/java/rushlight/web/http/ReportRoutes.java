@@ -1,6 +1,7 @@
 package rushlight.web.http;
 
 import io.javalin.http.Context;
+import java.time.Instant;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -53,6 +54,7 @@ final class ReportRoutes {
                 Route.put("/api/prospects/{id}/report", this::keep),
                 Route.get("/api/prospects/{id}/report.html", this::html),
                 Route.get("/api/prospects/{id}/report.pdf", this::pdf),
+                Route.post("/api/prospects/{id}/report/preview", this::preview),
                 Route.get("/api/prospects/{id}/clips", this::clips),
                 Route.get("/api/prospects/{id}/clips.vtt", this::vtt));
     }
@@ -121,14 +123,14 @@ final class ReportRoutes {
     private void html(Context ctx) {
         Paper paper = paper(ctx);
         if (isNew(ctx, paper, "html")) {
-            ctx.contentType("text/html").result(reports.html(planned(ctx), paper));
+            StyledPage.send(ctx, reports.html(planned(material(ctx)), paper));
         }
     }
 
     private void pdf(Context ctx) {
         Paper paper = paper(ctx);
         if (isNew(ctx, paper, "pdf")) {
-            Material material = planned(ctx);
+            Material material = planned(material(ctx));
             ctx.header(
                     "Content-Disposition",
                     "inline; filename=\""
@@ -167,15 +169,41 @@ final class ReportRoutes {
     }
 
     private static Paper paper(Context ctx) {
-        Optional<String> word = Request.word(ctx, "paper");
+        return paper(Request.word(ctx, "paper"));
+    }
+
+    private static Paper paper(Optional<String> word) {
         return word.map(one -> Paper.of(one)
                         .orElseThrow(() ->
                                 Problem.of(400, "\"paper\" is letter or a4.").thrown()))
                 .orElse(Paper.LETTER);
     }
 
-    private Material planned(Context ctx) {
-        return ReportMaterial.with(material(ctx), plans);
+    /** The report as it would be with what a form sends; nothing is kept. */
+    private void preview(Context ctx) {
+        if (!Body.mediaType(ctx).equals("application/x-www-form-urlencoded")) {
+            throw Problem.of(415, "Send a form, as Content-Type: application/x-www-form-urlencoded.")
+                    .thrown();
+        }
+        Paper paper = paper(Optional.ofNullable(ctx.formParam("paper")));
+        ReportSheets.Sheet now = sheets.of(ctx.pathParam("id"));
+        String sent = Objects.requireNonNullElse(ctx.formParam("summary"), "");
+        String summary = text("summary", sent.replace("\r\n", "\n"), Written.LONGEST);
+        String author = text("author", ctx.formParam("author"), LONGEST_NAME);
+        boolean isKept = summary.equals(now.summary()) && author.equals(now.author());
+        ReportSheets.Sheet draft = new ReportSheets.Sheet(
+                summary,
+                author,
+                parts(ctx.formParams("parts")),
+                now.revision(),
+                isKept ? now.when() : Optional.of(Instant.now()));
+        Material material = material(ctx).with(ReportMaterial.written(draft));
+        ctx.header("Cache-Control", "no-store");
+        StyledPage.send(ctx, reports.html(planned(material), paper));
+    }
+
+    private Material planned(Material material) {
+        return ReportMaterial.with(material, plans);
     }
 
     private Material material(Context ctx) {

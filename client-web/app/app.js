@@ -16,6 +16,7 @@ const PAGES = {
   sheet: () => import('./film/sheet.js'),
   import: () => import('./import/import.js'),
   notes: () => import('./notes/notes.js'),
+  report: () => import('./report/report.js'),
   compare: () => import('./compare/compare.js'),
   board: () => import('./board/board.js'),
   'cross-check': () => import('./cross-check/cross-check.js'),
@@ -23,7 +24,7 @@ const PAGES = {
 };
 const MENU = [
   ['Ask', '/', ['ask']],
-  ['Board', '/board', ['board', 'prospect']],
+  ['Board', '/board', ['board', 'prospect', 'report']],
   ['Book', '/technique', ['book', 'technique']],
   ['Film', '/film', ['film', 'sheet']],
   ['Notes', '/notes', ['notes']],

@@ -14,7 +14,7 @@ final class Guard {
     private static final Set<HandlerType> READING = Set.of(HandlerType.GET, HandlerType.HEAD, HandlerType.OPTIONS);
     private static final String POLICY =
             "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:; media-src 'self' blob:;"
-                    + " connect-src 'self'; manifest-src 'self'; base-uri 'none'; form-action 'self'; frame-ancestors"
+                    + " connect-src 'self'; frame-src 'self'; manifest-src 'self'; base-uri 'none'; form-action 'self'; frame-ancestors"
                     + " 'none'";
 
     private Guard() {}

@@ -136,6 +136,7 @@ class ServerTest {
 
             assertThat(answer.statusCode()).as(address).isEqualTo(200);
         }
+        send("POST", REPORT + "/preview", "application/x-www-form-urlencoded", "summary=Bends.&parts=summary&paper=a4");
         // What changes something, in an order that leaves nothing behind.
         send("PUT", "/api/questions/power", JSON_TYPE, "{\"question\": \"edge players who win with power\"}");
         assertThat(json(get("/api/questions/power")).at("/question").asText()).contains("power");
@@ -326,6 +327,30 @@ class ServerTest {
                         .statusCode())
                 .isEqualTo(422);
         assertThat(send("PUT", REPORT, JSON_TYPE, mine).statusCode()).isEqualTo(428);
+    }
+
+    @Test
+    void a_draft_of_a_report_is_shown_and_not_kept_and_the_page_may_use_its_own_style_alone() throws Exception {
+        String form = "application/x-www-form-urlencoded";
+        String draft = "summary=Bends%0D%0A%3Clate%3E.&author=A.+Reader&parts=gaps&parts=summary";
+        String before = Contract.text(get(REPORT));
+
+        HttpResponse<byte[]> shown = send("POST", REPORT + "/preview", form, draft);
+
+        assertThat(Contract.text(shown))
+                .containsSubsequence("What he lacks", "<p>Bends</p>", "<p>&lt;late&gt;.</p>", "Written by A. Reader, ")
+                .doesNotContain("House lines");
+        assertThat(shown.headers().firstValue("Content-Security-Policy").orElse(""))
+                .contains("default-src 'none'; style-src 'sha256-", "frame-ancestors 'self'")
+                .doesNotContain("script-src", "unsafe");
+        assertThat(Contract.text(get(REPORT))).isEqualTo(before);
+        assertThat(send("POST", REPORT + "/preview", form, "parts=hair").statusCode()).isEqualTo(422);
+        assertThat(send("POST", REPORT + "/preview", form, "paper=a5").statusCode()).isEqualTo(400);
+        assertThat(send("POST", REPORT + "/preview", form, "summary=" + "x".repeat(1501)).statusCode())
+                .isEqualTo(422);
+        assertThat(send("POST", REPORT + "/preview", JSON_TYPE, "{}").statusCode()).isEqualTo(415);
+        assertThat(send("POST", "/api/prospects/nobody/report/preview", form, "").statusCode())
+                .isEqualTo(404);
     }
 
     @Test

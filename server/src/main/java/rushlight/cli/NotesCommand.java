@@ -15,6 +15,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import rushlight.archive.Book;
@@ -45,7 +46,8 @@ import rushlight.web.NotesAnswer;
             "",
             "Examples:",
             "  rushlight notes friday.vtt --prospect \"Jory Penwick\"",
-            "  rushlight notes friday.vtt --prospect \"Jory Penwick\" --game \"Stonefen v Calder Mill\" --format csv"
+            "  rushlight notes friday.vtt --prospect \"Jory Penwick\" --game \"Stonefen v Calder Mill\" --format csv",
+            "  rushlight notes --learned, then rushlight notes --take 1"
         })
 final class NotesCommand implements Callable<Integer> {
     /** What the command writes. */
@@ -60,7 +62,10 @@ final class NotesCommand implements Callable<Integer> {
     @Mixin
     private DataFolder data = new DataFolder();
 
-    @Parameters(paramLabel = "FILE", arity = "1..*", description = "files of notes")
+    @Mixin
+    private LearnedWishes learned = new LearnedWishes();
+
+    @Parameters(paramLabel = "FILE", arity = "0..*", description = "files of notes")
     private List<Path> files = List.of();
 
     @Option(
@@ -95,6 +100,16 @@ final class NotesCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         PrintWriter err = spec.commandLine().getErr();
+        if (learned.any() == !files.isEmpty()) {
+            throw new ParameterException(
+                    spec.commandLine(),
+                    learned.any()
+                            ? "--learned, --take, --ignore and --bring-back look at what was decided: leave out the files."
+                            : "Name at least one file of notes, or ask for --learned.");
+        }
+        if (learned.any()) {
+            return learned.done(data, shape == Shape.JSON, out(), err);
+        }
         if (shape == Shape.CSV && (prospect.isBlank() || game.isBlank())) {
             err.println("A film log names the player and the game: add --prospect NAME and --game NAME.");
             return 2;

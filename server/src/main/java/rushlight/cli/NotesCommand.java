@@ -19,14 +19,11 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import rushlight.archive.Book;
-import rushlight.film.csv.RowsWriter;
+import rushlight.notes.Diagnostic;
 import rushlight.notes.Narration;
-import rushlight.notes.Narrations;
-import rushlight.notes.NoteReader;
-import rushlight.notes.Notes;
+import rushlight.notes.NoteFile;
 import rushlight.notes.ProposedLog;
-import rushlight.web.Json;
-import rushlight.web.NotesAnswer;
+import rushlight.web.NotesStream;
 
 /** Reads spoken or typed notes, and proposes the reps they speak of. */
 @Command(
@@ -118,39 +115,54 @@ final class NotesCommand implements Callable<Integer> {
             err.println("Opinions are kept of a player: add --prospect NAME.");
             return 2;
         }
-        Book book = data.book();
-        NoteReader reader = book.notes();
-        List<Notes> all = new ArrayList<>();
-        List<List<String>> rows = new ArrayList<>();
+        try {
+            return read(err) ? 0 : 1;
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** Whether every file could be read and held notes. */
+    private boolean read(PrintWriter err) throws IOException {
+        NotesPrinting printing = printing(err);
         List<Narration> narrations = new ArrayList<>();
-        ProposedLog log = ProposedLog.of(book.taxonomy());
-        var heading = new ProposedLog.Heading(prospect, game, video, evaluator);
         boolean whole = true;
-        Optional<DecidedRows> decided = data.isNamed() && shape == Shape.CSV ? DecidedRows.of(data) : Optional.empty();
-        for (Path file : files) {
-            byte[] bytes = bytes(file, err);
+        for (Path path : files) {
+            byte[] bytes = bytes(path, err);
             whole &= bytes.length > 0;
             if (bytes.length > 0) {
-                Narration narration = Narrations.read(file.getFileName().toString(), bytes);
-                narration
-                        .diagnostics()
-                        .forEach(d -> err.println(file.getFileName() + ", line " + d.line() + ": " + d.message()));
-                whole &= !narration.cues().isEmpty();
-                narrations.add(narration);
-                if (decided.isPresent() && shape == Shape.CSV) {
-                    rows.addAll(decided.get().rows(narration, reader, log, heading, err));
-                } else if (shape == Shape.CSV) {
-                    reader.each(narration, prospect, piece -> rows.addAll(log.rows(piece, heading)));
-                } else {
-                    all.add(reader.read(narration, prospect));
+                NoteFile file = NoteFile.of(path.getFileName().toString(), bytes);
+                int[] cues = {0};
+                List<Diagnostic> faults = file.each(cue -> cues[0]++);
+                faults.forEach(d -> err.println(file.source() + ", line " + d.line() + ": " + d.message()));
+                whole &= cues[0] > 0;
+                printing.file(file, faults);
+                if (save) {
+                    narrations.add(file.whole());
                 }
             }
         }
-        print(book, all, rows);
+        printing.end();
         if (save) {
             OpinionSaving.save(data, narrations, prospect, evaluator, shape == Shape.TEXT ? out() : err);
         }
-        return whole ? 0 : 1;
+        return whole;
+    }
+
+    private NotesPrinting printing(PrintWriter err) throws IOException {
+        Book book = data.book();
+        return switch (shape) {
+            case TEXT -> new NotesPrinting.AsText(book.notes(), book.taxonomy(), prospect, out());
+            case JSON -> new NotesPrinting.AsJson(book.notes(), prospect, new NotesStream(out()));
+            case CSV ->
+                new NotesPrinting.AsRows(
+                        book.notes(),
+                        ProposedLog.of(book.taxonomy()),
+                        new ProposedLog.Heading(prospect, game, video, evaluator),
+                        data.isNamed() ? DecidedRows.of(data) : Optional.empty(),
+                        out(),
+                        err);
+        };
     }
 
     private PrintWriter out() {
@@ -178,28 +190,5 @@ final class NotesCommand implements Callable<Integer> {
             err.println(file + " cannot be read: " + e.getMessage());
         }
         return new byte[0];
-    }
-
-    private void print(Book book, List<Notes> all, List<List<String>> rows) {
-        PrintWriter out = out();
-        if (shape == Shape.JSON) {
-            out.print(Json.text(all.stream().map(NotesAnswer::of).toList()));
-        } else if (shape == Shape.TEXT) {
-            all.forEach(notes -> out.print(new NotesText(book.taxonomy()).of(notes)));
-        } else {
-            try {
-                RowsWriter.write(ProposedLog.HEADER, rows, out);
-            } catch (IOException e) {
-                throw new UncheckedIOException(e);
-            }
-            int phase = ProposedLog.HEADER.indexOf("phase");
-            long open = rows.stream().filter(row -> row.get(phase).isEmpty()).count();
-            if (open > 0) {
-                spec.commandLine()
-                        .getErr()
-                        .println(Numbers.of(open, "rep") + " without a phase: nothing said whether he rushed or played"
-                                + " the run. Fill the column before you import.");
-            }
-        }
     }
 }

@@ -1,8 +1,6 @@
 package rushlight.archive;
 
-import java.io.IOException;
 import java.io.OutputStream;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -62,12 +60,12 @@ public final class Archive implements AutoCloseable {
      * @throws FolderException where it cannot be written, is held by another program, or is of a newer layout
      */
     public static Archive open(Path folder) {
-        make(folder);
+        FolderLock.make(folder);
         FolderLock lock = FolderLock.take(folder);
         try {
             Settings.in(folder).save(folder);
             Book book = Book.of(folder);
-            make(folder.resolve("store"));
+            FolderLock.make(folder.resolve("store"));
             Store store = Store.in(folder.resolve("store"), book.taxonomy().film());
             RepIndex index =
                     RepIndex.in(folder.resolve("index"), book.situations().facets(), book.pages());
@@ -83,6 +81,10 @@ public final class Archive implements AutoCloseable {
     /** The book this folder is read with, its own terms included. */
     public Book book() {
         return book;
+    }
+
+    Path folder() {
+        return folder;
     }
 
     /** The letter of the numbering system of a bare alignment number, where the folder sets one. */
@@ -224,17 +226,6 @@ public final class Archive implements AutoCloseable {
 
     private String fingerprint() {
         return book.ontology().fingerprint();
-    }
-
-    private static void make(Path folder) {
-        try {
-            Files.createDirectories(folder);
-        } catch (IOException e) {
-            throw new FolderException(
-                    "The data folder " + folder
-                            + " cannot be made: is there a file of that name, or no permission to write?",
-                    e);
-        }
     }
 
     @Override

@@ -73,6 +73,7 @@ public final class Server implements AutoCloseable {
         routes.addAll(new AskRoutes(archive, version).routes());
         routes.addAll(new NotesRoutes(archive).routes());
         routes.addAll(new DecisionRoutes(archive).routes());
+        routes.addAll(new LearnedRoutes(archive).routes());
         routes.addAll(new OpinionRoutes(archive).routes());
         routes.addAll(new ProjectionRoutes(archive).routes());
         routes.addAll(new GraphRoutes(archive).routes());

@@ -17,6 +17,7 @@ import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -170,6 +171,10 @@ class ServerTest {
         send("DELETE", projection, JSON_TYPE, "", "If-Match", etag(projection));
         send("PUT", "/api/notes/decisions/a-txt", JSON_TYPE, decisions("a.txt", "{}"), "If-None-Match", "*");
         get("/api/notes/decisions/a-txt");
+        get("/api/notes/learned");
+        for (String wish : List.of("take", "ignore", "bring-back")) {
+            send("POST", "/api/notes/learned/" + wish, JSON_TYPE, "{\"key\": \"nix\"}");
+        }
         send("PUT", "/api/opinions/nix", JSON_TYPE, "");
         send("DELETE", "/api/opinions/nix", JSON_TYPE, "");
         send("POST", "/api/cross-check/reconcile", JSON_TYPE, "{}");
@@ -501,6 +506,45 @@ class ServerTest {
                 .isEqualTo(422);
     }
 
+    @Test
+    void words_that_were_tagged_by_hand_are_taken_as_a_name_and_given_back() throws Exception {
+        String key = "{\"key\": \"long-arm:corkscrews him off\"}";
+        String notes = "[0:04] Wide 9. Corkscrews him off. Sack.";
+        String tags = "/notes/reps/0/tags";
+        String added = "{\"added\": [{\"concept\": \"long-arm\", \"text\": \"Corkscrews him off\", \"rep\": 1,"
+                + " \"after\": \"\"}]}";
+        send(
+                "PUT",
+                "/api/notes/decisions/learned-txt",
+                JSON_TYPE,
+                decisions("learned.txt", added),
+                "If-None-Match",
+                "*");
+        int before = json(send("POST", "/api/notes", "text/plain", notes)).at(tags).size();
+
+        JsonNode learned = json(get("/api/notes/learned")).at("/suggestions/0");
+        JsonNode taken = json(send("POST", "/api/notes/learned/take", JSON_TYPE, key));
+
+        assertThat(learned.at("/words").asText()).isEqualTo("corkscrews him off");
+        assertThat(learned.at("/places/0/file").asText()).isEqualTo("learned.txt");
+        assertThat(taken.at("/said").asText()).contains("is a name of long arm from now on");
+        assertThat(taken.at("/suggestions/0/state").asText()).isEqualTo("taken");
+        assertThat(json(send("POST", "/api/notes", "text/plain", notes)).at(tags))
+                .hasSize(before + 1);
+        HttpResponse<byte[]> ignored = send("POST", "/api/notes/learned/ignore", JSON_TYPE, key);
+        assertThat(ignored.statusCode()).isEqualTo(409);
+        assertThat(json(ignored).at("/reasons/0").asText()).contains("Bring it back first");
+        send("POST", "/api/notes/learned/bring-back", JSON_TYPE, key);
+        assertThat(json(send("POST", "/api/notes", "text/plain", notes)).at(tags))
+                .hasSize(before);
+        send("POST", "/api/notes/learned/ignore", JSON_TYPE, key);
+        assertThat(json(get("/api/notes/learned")).at("/suggestions/0/state").asText())
+                .isEqualTo("ignored");
+        assertThat(send("POST", "/api/notes/learned/take", JSON_TYPE, "{\"key\": \"nix\"}")
+                        .statusCode())
+                .isEqualTo(404);
+    }
+
     private static String decisions(String file, String decided) throws Exception {
         JsonNode notes = json(send("POST", "/api/notes?name=" + file, "text/plain", NOTES))
                 .get("notes");
@@ -810,6 +854,9 @@ class ServerTest {
                 "POST /api/notes/opinions",
                 "PUT /api/notes/decisions/nix",
                 "GET /api/notes/decisions/nix",
+                "POST /api/notes/learned/take",
+                "POST /api/notes/learned/ignore",
+                "POST /api/notes/learned/bring-back",
                 "PUT /api/opinions/nix",
                 "DELETE /api/opinions/nix",
                 "GET /api/prospects/nix/projections",

@@ -13,7 +13,6 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 import rushlight.archive.DemoLeague;
 import rushlight.web.http.Server;
-import rushlight.web.http.Serving;
 
 /** Shows the data folder in a browser. */
 @Command(
@@ -67,6 +66,9 @@ final class ServeCommand implements Callable<Integer> {
             throw new ParameterException(
                     spec.commandLine(), "--teams names the folders of all teams; leave --data and --demo out.");
         }
+        others.refusal(where()).ifPresent(why -> {
+            throw new ParameterException(spec.commandLine(), why);
+        });
         CountDownLatch stop = new CountDownLatch(1);
         CountDownLatch stopped = new CountDownLatch(1);
         Thread end = new Thread(() -> {
@@ -77,11 +79,7 @@ final class ServeCommand implements Callable<Integer> {
             if (demo) {
                 archives.teams().forEach(team -> DemoLeague.into(team.archive()));
             }
-            Serving serving = others.serving(archives, where(), port, demo);
-            serving.refusal().ifPresent(why -> {
-                throw new ParameterException(spec.commandLine(), why);
-            });
-            try (Server server = Server.start(serving)) {
+            try (Server server = Server.start(others.serving(archives, where(), port, demo))) {
                 Runtime.getRuntime().addShutdownHook(end);
                 say(server);
                 stop.await();

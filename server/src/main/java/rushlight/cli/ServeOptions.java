@@ -57,6 +57,12 @@ final class ServeOptions {
         return teams.map(Archives::ofTeams).orElseGet(() -> Archives.of(folder));
     }
 
+    /** Why it must not be served like this. */
+    Optional<String> refusal(Path folder) {
+        boolean hasAccounts = Accounts.in(teams.orElse(folder)).any();
+        return Serving.refusal(bind, behindProxy, isOfTeams(), certificate.isPresent(), hasAccounts);
+    }
+
     Serving serving(Archives archives, Path folder, int port, boolean demo) {
         Path home = teams.orElse(folder);
         return new Serving(

@@ -93,16 +93,7 @@ public record Serving(
 
     /** Whether it listens to this machine alone. */
     boolean isHere() {
-        try {
-            return InetAddress.getByName(bind).isLoopbackAddress();
-        } catch (UnknownHostException e) {
-            return false;
-        }
-    }
-
-    /** Whether there are teams, which must not see each other. */
-    boolean isOfTeams() {
-        return spaces.stream().anyMatch(space -> !space.name().isEmpty());
+        return isHere(bind);
     }
 
     /** Whether everybody has to sign in, even where the last account was taken away. */
@@ -112,16 +103,40 @@ public record Serving(
 
     /** Why it must not be served like this, in sentences that say what to do. */
     public Optional<String> refusal() {
-        boolean hasAccounts = door.filter(entrance -> entrance.accounts().any()).isPresent();
-        if (isForOthers() && !hasAccounts) {
-            return Optional.of((isOfTeams() ? "Teams" : "Others than this machine")
+        return refusal(
+                bind,
+                behindProxy,
+                isOfTeams(),
+                certificate.isPresent(),
+                door.filter(entrance -> entrance.accounts().any()).isPresent());
+    }
+
+    /** The same, asked before any film is opened. */
+    public static Optional<String> refusal(
+            String bind, boolean behindProxy, boolean ofTeams, boolean hasCertificate, boolean hasAccounts) {
+        boolean isForOthers = !isHere(bind) || behindProxy || ofTeams;
+        if (isForOthers && !hasAccounts) {
+            return Optional.of((ofTeams ? "Teams" : "Others than this machine")
                     + " are let in by account alone, and nobody has one: anybody who reached the server could read and"
                     + " change your film. Make the first account: rushlight user add NAME --role administrator");
         }
-        if (!isHere() && certificate.isEmpty() && !behindProxy) {
+        if (!isHere(bind) && !hasCertificate && !behindProxy) {
             return Optional.of("Without HTTPS everybody in between could read passwords and film. Name your certificate with"
                     + " --certificate FILE.p12, or put a proxy that speaks HTTPS in front and say --behind-proxy.");
         }
         return Optional.empty();
+    }
+
+    /** Whether there are teams, which must not see each other. */
+    private boolean isOfTeams() {
+        return spaces.stream().anyMatch(space -> !space.name().isEmpty());
+    }
+
+    private static boolean isHere(String bind) {
+        try {
+            return InetAddress.getByName(bind).isLoopbackAddress();
+        } catch (UnknownHostException e) {
+            return false;
+        }
     }
 }

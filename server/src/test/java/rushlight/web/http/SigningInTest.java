@@ -124,6 +124,9 @@ class SigningInTest {
                             .statusCode())
                     .isEqualTo(200);
             assertThat(archive.store().revision()).isEqualTo(before + 1);
+            assertThat(Guests.json(guests.get("/api/changes", "Cookie", cookie)).at("/changes/0/by").asText())
+                    .as("whose account it was stands with the change")
+                    .isEqualTo(EVALUATOR);
         }
     }
 

@@ -18,6 +18,7 @@ const PAGES = [
   ['compare', '/compare'],
   ['board', '/board'],
   ['cross-check', '/cross-check'],
+  ['sign-in', '/sign-in'],
 ];
 
 /**

@@ -76,7 +76,7 @@ final class CrossCheckRoutes {
         ReconcileIn in = Body.json(ctx, ReconcileIn.class);
         Edited.answer(
                 ctx,
-                reconciling.settle(
+                reconciling.by(Visitor.of(ctx).name()).settle(
                         in.rep(),
                         side(in, in.first()),
                         side(in, in.second()),

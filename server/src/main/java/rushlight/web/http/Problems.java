@@ -13,6 +13,7 @@ import org.eclipse.jetty.server.handler.ErrorHandler;
 import org.eclipse.jetty.util.Callback;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import rushlight.accounts.AccountsException;
 import rushlight.archive.FolderException;
 import rushlight.web.Json;
 
@@ -29,6 +30,7 @@ final class Problems {
     void handle(RoutesConfig config) {
         config.exception(ProblemException.class, (e, ctx) -> send(ctx, e.problem()));
         config.exception(HttpResponseException.class, (e, ctx) -> send(ctx, of(e, ctx)));
+        config.exception(AccountsException.class, (e, ctx) -> send(ctx, closed(e)));
         config.exception(FolderException.class, (e, ctx) -> send(ctx, broken(ctx, e)));
         config.exception(Exception.class, (e, ctx) -> send(ctx, broken(ctx, e)));
     }
@@ -54,6 +56,11 @@ final class Problems {
             case 413 -> Problem.of(413, "The request is longer than this server takes.");
             default -> Problem.of(e.getStatus(), sentence(e.getStatus()));
         };
+    }
+
+    private static Problem closed(AccountsException e) {
+        LOG.error("The accounts cannot be used: {}", e.getMessage());
+        return Problem.of(503, "The accounts cannot be read, so nobody is let in. The program's log says why.");
     }
 
     private static Problem broken(Context ctx, Exception e) {

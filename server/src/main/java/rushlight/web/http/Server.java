@@ -9,47 +9,78 @@ import java.util.List;
 import rushlight.archive.Archive;
 import rushlight.archive.FolderException;
 
-/** The running server. It answers to this machine alone; there are no accounts, so nobody else may come in. */
+/** The running server. Without accounts it answers to this machine alone; with them, to those who have one. */
 public final class Server implements AutoCloseable {
-    private static final String HERE = "127.0.0.1";
     private static final long LONGEST_REQUEST = 1L << 20;
     private static final long STOPPING_MILLIS = 5_000;
     private static final List<String> NO_PAGES = List.of("/api", "/id", "/sparql", "/clips");
 
     private final Javalin javalin;
-    private final Jobs jobs;
+    private final List<Space> spaces;
+    private final boolean https;
 
-    private Server(Javalin javalin, Jobs jobs) {
+    private Server(Javalin javalin, List<Space> spaces, boolean https) {
         this.javalin = javalin;
-        this.jobs = jobs;
+        this.spaces = spaces;
+        this.https = https;
     }
 
     /**
-     * Starts answering.
+     * Starts answering to this machine alone, without accounts.
      *
      * @param archive the film; it stays open when the server is closed
      * @param port where to listen; 0 takes any free one
      * @param demo whether this is the invented league
      */
     public static Server start(Archive archive, int port, boolean demo) {
-        Jobs jobs = new Jobs();
-        List<Route> routes = routes(archive, demo, jobs);
-        Problems problems = new Problems(routes);
+        return start(Serving.here(archive, port, demo));
+    }
+
+    /**
+     * Starts answering.
+     *
+     * @throws FolderException where it must not be served like this, or the port is taken
+     */
+    public static Server start(Serving serving) {
+        serving.refusal().ifPresent(why -> {
+            throw new FolderException(why);
+        });
+        Caller caller = new Caller(serving.certificate().isPresent(), serving.behindProxy());
+        Door door = new Door(serving, caller);
+        List<Space> spaces = serving.spaces().stream()
+                .map(team -> space(team, serving.demo(), door))
+                .toList();
+        Problems problems = new Problems(spaces.get(0).routes());
         Pages pages = Pages.packed();
+        Guard guard = new Guard(caller, !serving.isHere() || serving.behindProxy());
+        Gates gates = new Gates(door, Rules.described(), spaces);
         Javalin javalin = Javalin.create(config -> {
             settings(config);
+            serving.certificate().ifPresent(certificate -> Https.speak(config, serving, certificate));
             problems.handle(config.routes);
-            config.routes.before(Guard::before);
-            routes.forEach(route -> config.routes.addHttpHandler(route.method(), route.path(), route.handler()));
+            config.routes.before(guard::before);
+            gates.open(config.routes);
             config.routes.get("/*", ctx -> page(ctx, pages, problems));
         });
         try {
-            return new Server(javalin.start(HERE, port), jobs);
+            return new Server(
+                    javalin.start(serving.bind(), serving.port()),
+                    spaces,
+                    serving.certificate().isPresent());
         } catch (JavalinBindException e) {
-            jobs.close();
+            spaces.forEach(space -> space.jobs().close());
             throw new FolderException(
-                    "Port " + port + " is taken, by another rushlight serve perhaps. Choose another with --port.", e);
+                    "Port " + serving.port() + " at " + serving.bind()
+                            + " cannot be had: another rushlight serve may hold it. Choose another with --port.",
+                    e);
         }
+    }
+
+    private static Space space(Serving.Team team, boolean demo, Door door) {
+        Jobs jobs = new Jobs();
+        List<Route> routes = new ArrayList<>(routes(team.archive(), demo, jobs));
+        routes.addAll(new SessionRoutes(door).routes());
+        return new Space(team.name(), jobs, routes);
     }
 
     /** Everything it answers to, beside the pages. */
@@ -83,7 +114,7 @@ public final class Server implements AutoCloseable {
 
     /** Where to point a browser. */
     public String address() {
-        return "http://localhost:" + port() + "/";
+        return (https ? "https" : "http") + "://localhost:" + port() + "/";
     }
 
     /** The port it listens on. */
@@ -95,7 +126,7 @@ public final class Server implements AutoCloseable {
     @Override
     public void close() {
         javalin.stop();
-        jobs.close();
+        spaces.forEach(space -> space.jobs().close());
     }
 
     private static void settings(JavalinConfig config) {

@@ -44,6 +44,7 @@ class EveryPageTest {
         /notes                                                             | Drop notes here
         /compare?id=tavish-mordell&id=keverne-toll                         | Where the tape tells them apart
         /cross-check                                                       | of them they read differently somewhere
+        /sign-in                                                           | Nobody has to sign in here
         /nowhere                                                           | There is no such page
         """)
     void a_page_is_whole_in_any_light_and_at_any_width(String path, String words) {

@@ -21,6 +21,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.DisplayNameGeneration;
@@ -68,7 +69,10 @@ class ServerTest {
 
     @Test
     void every_route_is_described_and_every_description_is_a_route() {
-        Set<String> routes = Server.routes(archive, true, new Jobs()).stream()
+        Set<String> routes = Stream.concat(
+                        Server.routes(archive, true, new Jobs()).stream(),
+                        new SessionRoutes(new Door(Serving.here(archive, 0, true), new Caller(false, false)))
+                                .routes().stream())
                 .map(route -> route.method().name() + " " + route.path())
                 .collect(Collectors.toCollection(TreeSet::new));
 
@@ -114,6 +118,8 @@ class ServerTest {
                 "/api/changes",
                 CROSS_CHECK,
                 "/api/export",
+                "/api/session",
+                "/api/audit",
                 "/api/clips",
                 "/clips/calder-mill-at-harrow-vale.webm",
                 "/api/questions",
@@ -178,6 +184,9 @@ class ServerTest {
         send("PUT", "/api/opinions/nix", JSON_TYPE, "");
         send("DELETE", "/api/opinions/nix", JSON_TYPE, "");
         send("POST", "/api/cross-check/reconcile", JSON_TYPE, "{}");
+        send("POST", "/api/session", JSON_TYPE, "{\"name\": \"Kim Orr\", \"password\": \"four words in a row\"}");
+        send("PUT", "/api/session/password", JSON_TYPE, "{\"old\": \"\", \"password\": \"\"}");
+        send("DELETE", "/api/session", JSON_TYPE, "");
         JsonNode job = json(send("POST", "/api/import?name=a.csv", "text/csv", csv, "Prefer", "respond-async"));
         String where = "/api/jobs/" + job.get("job").asText();
         while (json(get(where)).get("state").asText().equals("running")) {

@@ -5,14 +5,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.extension.ExtendWith;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
-import rushlight.web.browser.Stage.Given;
 
 /** An evaluator writes his summary, sees the two pages it makes, and keeps it; nobody's words are lost. */
 @DisplayNameGeneration(ReplaceUnderscores.class)
-@ExtendWith(Given.class)
+@OnStage
 class ReportPageTest {
     private static final String SHOWN =
             "const frame = document.querySelector('.report-stage iframe:not(.coming)');"

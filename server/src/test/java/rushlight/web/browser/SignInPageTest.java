@@ -9,19 +9,17 @@ import java.util.Optional;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.Keys;
 import rushlight.accounts.Accounts;
 import rushlight.accounts.Role;
 import rushlight.archive.Archive;
-import rushlight.web.browser.Stage.Given;
 import rushlight.web.http.Server;
 import rushlight.web.http.Serving;
 
 /** Where there are accounts one signs in, works, changes the password and signs out, without a mouse. */
 @DisplayNameGeneration(ReplaceUnderscores.class)
-@ExtendWith(Given.class)
+@OnStage
 class SignInPageTest {
     private static final String PASSWORD = "four words in a row";
     private static final int QUICK = 4;

@@ -56,9 +56,11 @@ class LicensesIT {
         assertThat(names)
                 .contains("jena-tdb2", "lucene-core", "javalin", "picocli", "ortools-java", "openhtmltopdf-pdfbox")
                 .doesNotContain("junit-jupiter", "selenium-chrome-driver", "rdf4j-sail-memory", "spark-core_2.13");
-        assertThat(libraries()).allSatisfy(library -> assertThat(library.path("hashes"))
-                .as(name(library))
-                .anySatisfy(hash -> assertThat(hash.path("alg").asText()).isEqualTo("SHA-256")));
+        assertThat(libraries())
+                .allSatisfy(library -> assertThat(library.path("hashes"))
+                        .as(name(library))
+                        .anySatisfy(
+                                hash -> assertThat(hash.path("alg").asText()).isEqualTo("SHA-256")));
     }
 
     private static List<JsonNode> libraries() throws IOException {

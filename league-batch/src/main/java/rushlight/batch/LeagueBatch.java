@@ -47,7 +47,9 @@ public final class LeagueBatch {
         JavaRDD<ReadFile> files = spark.binaryFiles(folder + "/*.csv", parts)
                 .map(file -> ReadFile.of(file._1(), file._2()))
                 .persist(StorageLevel.MEMORY_AND_DISK_SER());
-        List<String> faults = files.flatMap(file -> file.faults().iterator()).sortBy(text -> text, true, 1).collect();
+        List<String> faults = files.flatMap(file -> file.faults().iterator())
+                .sortBy(text -> text, true, 1)
+                .collect();
         if (faults.isEmpty()) {
             JavaPairRDD<String, String> said = files.flatMapToPair(ReadFile::byProspect)
                     .groupByKey(parts)
@@ -88,8 +90,8 @@ public final class LeagueBatch {
         }
         SparkConf settings = new SparkConf().setAppName("Rushlight: a league").setIfMissing("spark.master", "local[*]");
         try (JavaSparkContext spark = new JavaSparkContext(settings)) {
-            List<String> faults = new LeagueBatch(spark, spark.defaultParallelism() * 4)
-                    .assess(arguments[0], Path.of(arguments[1]));
+            List<String> faults =
+                    new LeagueBatch(spark, spark.defaultParallelism() * 4).assess(arguments[0], Path.of(arguments[1]));
             if (!faults.isEmpty()) {
                 faults.forEach(System.err::println);
                 System.err.println("Nothing was assessed. Mend these files first: rushlight check FILE.");

@@ -156,8 +156,8 @@ public final class Accounts {
         String hash = Secrets.hash(secret);
         Instant now = clock.instant();
         return file.users().stream()
-                .filter(user -> user.tokens().stream()
-                        .anyMatch(token -> token.hash().equals(hash) && token.holds(now)))
+                .filter(user ->
+                        user.tokens().stream().anyMatch(token -> token.hash().equals(hash) && token.holds(now)))
                 .findFirst();
     }
 

@@ -14,6 +14,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -37,7 +38,12 @@ public final class AuditLog {
      */
     @JsonInclude(JsonInclude.Include.NON_NULL)
     public record Entry(
-            String when, String who, String with, String what, int outcome, @Nullable String from) {}
+            String when,
+            String who,
+            String with,
+            String what,
+            int outcome,
+            @Nullable String from) {}
 
     private final Path file;
     private final Clock clock;
@@ -58,8 +64,8 @@ public final class AuditLog {
      * @throws AccountsException where it cannot be written
      */
     public synchronized void add(String who, String with, String what, int outcome, @Nullable String from) {
-        Entry entry = new Entry(
-                clock.instant().truncatedTo(ChronoUnit.MILLIS).toString(), who, with, what, outcome, from);
+        Entry entry =
+                new Entry(clock.instant().truncatedTo(ChronoUnit.MILLIS).toString(), who, with, what, outcome, from);
         try {
             Private.create(file);
             byte[] line = (JSON.writeValueAsString(entry) + "\n").getBytes(StandardCharsets.UTF_8);
@@ -76,16 +82,18 @@ public final class AuditLog {
         }
         List<Entry> entries = new ArrayList<>();
         for (String line : tail().split("\n", -1)) {
-            try {
-                if (!line.isBlank()) {
-                    entries.add(JSON.readValue(line, Entry.class));
-                }
-            } catch (JsonProcessingException e) {
-                continue;
-            }
+            entry(line).ifPresent(entries::add);
         }
         Collections.reverse(entries);
         return List.copyOf(entries.subList(0, Math.min(most, entries.size())));
+    }
+
+    private static Optional<Entry> entry(String line) {
+        try {
+            return line.isBlank() ? Optional.empty() : Optional.of(JSON.readValue(line, Entry.class));
+        } catch (JsonProcessingException halfWritten) {
+            return Optional.empty();
+        }
     }
 
     private String tail() {

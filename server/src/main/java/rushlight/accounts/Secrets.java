@@ -38,7 +38,9 @@ final class Secrets {
 
     /** A short random name. */
     String id() {
-        return HexFormat.of().formatHex(secret().getBytes(StandardCharsets.US_ASCII)).substring(0, HEX_OF_ID);
+        return HexFormat.of()
+                .formatHex(secret().getBytes(StandardCharsets.US_ASCII))
+                .substring(0, HEX_OF_ID);
     }
 
     String password(char[] password) {

@@ -15,7 +15,12 @@ import org.jspecify.annotations.Nullable;
  * @param until when it ends, UTC; null where it does not
  */
 @JsonInclude(JsonInclude.Include.NON_NULL)
-public record Token(String id, String what, String hash, String made, @Nullable String until) {
+public record Token(
+        String id,
+        String what,
+        String hash,
+        String made,
+        @Nullable String until) {
     /** When it ends. */
     public Optional<Instant> end() {
         return Optional.ofNullable(until).map(Instant::parse);

@@ -37,7 +37,8 @@ final class Adding {
             byId.merge(LogGraph.idOf(log), log, Adding::to);
         }
         if (add) {
-            byId.replaceAll((id, log) -> store.log(id).map(stored -> to(stored, log)).orElse(log));
+            byId.replaceAll(
+                    (id, log) -> store.log(id).map(stored -> to(stored, log)).orElse(log));
         }
         return byId;
     }

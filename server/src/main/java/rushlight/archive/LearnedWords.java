@@ -193,7 +193,8 @@ public final class LearnedWords {
         Set<String> small = Lexicon.named("small-words", "word", "weight").rows().stream()
                 .map(row -> row.get(0))
                 .collect(Collectors.toSet());
-        boolean nothing = Stream.of(learned.words().split(" ", -1)).allMatch(word -> small.contains(word) || word.length() < 2);
+        boolean nothing =
+                Stream.of(learned.words().split(" ", -1)).allMatch(word -> small.contains(word) || word.length() < 2);
         return nothing
                 ? Optional.of(words + " would be heard everywhere. Mark a word that says what he did.")
                 : Optional.empty();

@@ -25,8 +25,11 @@ final class LearnedText {
         Page page = new Page();
         part(page, all, Learned.Kind.NAME, "Words that were tagged by hand");
         part(page, all, Learned.Kind.WARNING, "Words that were rejected again and again");
-        page.wrapped("","", "rushlight notes --take N makes the words of a line a name of its term, --ignore N leaves them,"
-                + " --bring-back N undoes either.");
+        page.wrapped(
+                "",
+                "",
+                "rushlight notes --take N makes the words of a line a name of its term, --ignore N leaves them,"
+                        + " --bring-back N undoes either.");
         return page.toString();
     }
 

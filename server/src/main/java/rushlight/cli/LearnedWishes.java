@@ -25,7 +25,8 @@ final class LearnedWishes {
     @Option(
             names = "--take",
             paramLabel = "N|KEY",
-            description = "take words of --learned as a name, by the number or the key there; notes know it from then on")
+            description =
+                    "take words of --learned as a name, by the number or the key there; notes know it from then on")
     private List<String> take = List.of();
 
     @Option(names = "--ignore", paramLabel = "N|KEY", description = "never be asked about these words again")
@@ -34,7 +35,8 @@ final class LearnedWishes {
     @Option(
             names = "--bring-back",
             paramLabel = "N|KEY",
-            description = "make it a suggestion again: a name that was taken is none any more, what was ignored is shown")
+            description =
+                    "make it a suggestion again: a name that was taken is none any more, what was ignored is shown")
     private List<String> back = List.of();
 
     /** Whether anything of it was asked for. */
@@ -47,15 +49,16 @@ final class LearnedWishes {
         try (Archive archive = data.open()) {
             LearnedWords words = LearnedWords.of(archive);
             List<Suggestion> listed = words.all();
-            boolean done = all(take, listed, words::take, out, err)
-                    & all(ignore, listed, words::ignore, out, err)
-                    & all(back, listed, words::bringBack, out, err);
+            // Each is done whether or not the one before it was.
+            boolean taken = all(take, listed, words::take, out, err);
+            boolean ignored = all(ignore, listed, words::ignore, out, err);
+            boolean broughtBack = all(back, listed, words::bringBack, out, err);
             if (learned && json) {
                 out.print(Json.text(LearnedAnswer.of(words.all())));
             } else if (learned) {
                 out.print(new LearnedText(archive.book().taxonomy()).of(words.all()));
             }
-            return done ? 0 : 1;
+            return taken && ignored && broughtBack ? 0 : 1;
         }
     }
 

@@ -38,8 +38,7 @@ final class NotesText {
                 piece.statements().forEach(said -> put(statements, page -> tag(page, said)));
                 piece.hidden()
                         .forEach(one -> put(
-                                hidden,
-                                page -> page.line("    \u201C" + plain(one.text()) + "\u201D: " + one.why())));
+                                hidden, page -> page.line("    \u201C" + plain(one.text()) + "\u201D: " + one.why())));
             });
             out.print(new Page()
                     .line(source + ": " + Numbers.of(count[0], "rep") + " proposed.")

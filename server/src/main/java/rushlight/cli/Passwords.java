@@ -20,6 +20,8 @@ final class Passwords {
     }
 
     /** A new one, typed twice where it is typed. */
+    // From Java 22 on there is a console without a terminal too; it reads standard input as well.
+    @SuppressWarnings("SystemConsoleNull")
     char[] fresh(boolean fromInput) {
         Console console = System.console();
         if (fromInput || console == null) {

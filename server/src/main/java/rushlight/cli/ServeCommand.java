@@ -92,7 +92,8 @@ final class ServeCommand implements Callable<Integer> {
 
     private void say(Server server) {
         PrintWriter out = spec.commandLine().getOut();
-        out.println("Rushlight shows " + (demo ? "an invented league" : others.shown(where())) + " at " + server.address());
+        out.println(
+                "Rushlight shows " + (demo ? "an invented league" : others.shown(where())) + " at " + server.address());
         out.println("Press Ctrl-C to stop.");
         out.flush();
     }

@@ -74,7 +74,9 @@ final class UserCommand implements Runnable {
     }
 
     @Command(mixinStandardHelpOptions = true, description = "Shows who has an account.")
-    int list(@Mixin AccountsFolder where, @Option(names = "--tokens", description = "with their tokens") boolean tokens) {
+    int list(
+            @Mixin AccountsFolder where,
+            @Option(names = "--tokens", description = "with their tokens") boolean tokens) {
         List<User> users = Accounts.in(where.folder()).users();
         if (users.isEmpty()) {
             say("Nobody has an account, so the film is served to this machine alone.");
@@ -83,7 +85,9 @@ final class UserCommand implements Runnable {
             say(user + ", since " + user.made().substring(0, 10));
             for (Token token : tokens ? user.tokens() : List.<Token>of()) {
                 say("    token " + token.id() + ": " + token.what() + ", until "
-                        + token.end().map(end -> end.toString().substring(0, 10)).orElse("revoked"));
+                        + token.end()
+                                .map(end -> end.toString().substring(0, 10))
+                                .orElse("revoked"));
             }
         }
         return 0;
@@ -99,7 +103,10 @@ final class UserCommand implements Runnable {
     }
 
     @Command(mixinStandardHelpOptions = true, description = "Gives somebody another role.")
-    int role(@Mixin AccountsFolder where, @Parameters(paramLabel = "NAME") String name, @Parameters(paramLabel = "ROLE") String role) {
+    int role(
+            @Mixin AccountsFolder where,
+            @Parameters(paramLabel = "NAME") String name,
+            @Parameters(paramLabel = "ROLE") String role) {
         Role wanted = role(role);
         return doing(where, "role", accounts -> {
             accounts.role(name, wanted);
@@ -130,12 +137,16 @@ final class UserCommand implements Runnable {
         }
         return doing(where, "token", accounts -> {
             say(accounts.token(name, what, days.map(Duration::ofDays)));
-            say("Keep it where only that program reads it; nobody can show it again. It is sent as Authorization: Bearer.");
+            say(
+                    "Keep it where only that program reads it; nobody can show it again. It is sent as Authorization: Bearer.");
         });
     }
 
     @Command(mixinStandardHelpOptions = true, description = "Takes a token back.")
-    int revoke(@Mixin AccountsFolder where, @Parameters(paramLabel = "NAME") String name, @Parameters(paramLabel = "TOKEN") String token) {
+    int revoke(
+            @Mixin AccountsFolder where,
+            @Parameters(paramLabel = "NAME") String name,
+            @Parameters(paramLabel = "TOKEN") String token) {
         return doing(where, "revoke", accounts -> {
             accounts.revoke(name, token);
             say("Token " + token + " of " + name + " is worth nothing now.");

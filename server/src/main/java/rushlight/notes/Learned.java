@@ -23,7 +23,8 @@ public record Learned(Kind kind, String concept, String words, List<Place> place
     private static final int WARNED = 2;
 
     private static final Pattern NO_WORD = Pattern.compile("[^\\p{L}\\p{N}'\u2019-]+");
-    private static final Pattern HANGING = Pattern.compile("(?<![\\p{L}\\p{N}])['\u2019-]+|['\u2019-]+(?![\\p{L}\\p{N}])");
+    private static final Pattern HANGING =
+            Pattern.compile("(?<![\\p{L}\\p{N}])['\u2019-]+|['\u2019-]+(?![\\p{L}\\p{N}])");
 
     /** What is learned. */
     public enum Kind {
@@ -69,7 +70,10 @@ public record Learned(Kind kind, String concept, String words, List<Place> place
     /** Words without marks, as a label has them. */
     static String plain(String text) {
         String letters = NO_WORD.matcher(text.toLowerCase(Locale.ROOT)).replaceAll(" ");
-        return HANGING.matcher(letters.replace('\u2019', '\'')).replaceAll(" ").strip().replaceAll("\\s+", " ");
+        return HANGING.matcher(letters.replace('\u2019', '\''))
+                .replaceAll(" ")
+                .strip()
+                .replaceAll("\\s+", " ");
     }
 
     /** A concept and words of it. */

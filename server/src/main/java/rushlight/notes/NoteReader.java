@@ -50,7 +50,13 @@ public final class NoteReader {
      * piece. Shorter notes are one piece.
      */
     public void each(Narration narration, String prospect, Consumer<Notes> pieces) {
-        each(narration.source(), narration.format(), prospect, narration.diagnostics(), pieces, narration.cues()::forEach);
+        each(
+                narration.source(),
+                narration.format(),
+                prospect,
+                narration.diagnostics(),
+                pieces,
+                narration.cues()::forEach);
     }
 
     /**

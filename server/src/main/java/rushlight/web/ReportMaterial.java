@@ -46,8 +46,7 @@ public final class ReportMaterial {
     private static List<Material.Foreseen> foreseen(Archive archive, String prospect) {
         return Projections.of(archive).of(prospect).stream()
                 .map(kept -> new Material.Foreseen(
-                        kept.projection(),
-                        kept.when().atZone(ZoneOffset.UTC).toLocalDate()))
+                        kept.projection(), kept.when().atZone(ZoneOffset.UTC).toLocalDate()))
                 .toList();
     }
 

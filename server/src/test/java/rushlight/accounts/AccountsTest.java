@@ -38,12 +38,17 @@ class AccountsTest {
         String secret = accounts.token("kim orr", "nightly export", Optional.empty());
 
         assertThat(accounts.signIn("KIM  ORR", PASSWORD)).map(User::name).contains("Kim Orr");
-        assertThat(accounts.signIn("Kim Orr", "four words in a hat".toCharArray())).isEmpty();
+        assertThat(accounts.signIn("Kim Orr", "four words in a hat".toCharArray()))
+                .isEmpty();
         assertThat(accounts.signIn("Lee Arden", PASSWORD)).isEmpty();
         assertThat(accounts.byToken(secret)).map(User::role).contains(Role.EVALUATOR);
         assertThat(accounts.byToken(secret + "x")).isEmpty();
         Path file = folder.resolve("accounts.json");
-        assertThat(file).content().doesNotContain("four words").doesNotContain(secret).contains("$2a$");
+        assertThat(file)
+                .content()
+                .doesNotContain("four words")
+                .doesNotContain(secret)
+                .contains("$2a$");
         assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(file)))
                 .isEqualTo("rw-------");
         assertThat(accounts.users().toString()).isEqualTo("[Kim Orr (evaluator)]");
@@ -80,7 +85,9 @@ class AccountsTest {
         accounts.add("Kim Orr", "", Role.READER, PASSWORD);
         Files.writeString(folder.resolve("accounts.json"), "{\"format\": 1, \"users\": [");
 
-        assertThatThrownBy(accounts::any).isInstanceOf(AccountsException.class).hasMessageContaining("nobody is let in");
+        assertThatThrownBy(accounts::any)
+                .isInstanceOf(AccountsException.class)
+                .hasMessageContaining("nobody is let in");
         Files.writeString(folder.resolve("accounts.json"), "{\"format\": 2, \"users\": []}");
         assertThatThrownBy(accounts::any).hasMessageContaining("newer Rushlight");
     }
@@ -166,8 +173,9 @@ class AccountsTest {
         Files.writeString(file, Files.readString(file) + "{\"when\": \"2025-\n");
         AuditLog.in(folder).add("kim", "command", "rushlight user add", 200, null);
 
-        assertThat(log.latest(10)).extracting(AuditLog.Entry::what).containsExactly(
-                "rushlight user add", "PUT /api/reps/{prospect}/{game}/{rep}");
+        assertThat(log.latest(10))
+                .extracting(AuditLog.Entry::what)
+                .containsExactly("rushlight user add", "PUT /api/reps/{prospect}/{game}/{rep}");
         assertThat(log.latest(1)).hasSize(1);
         assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(file)))
                 .isEqualTo("rw-------");

@@ -45,7 +45,7 @@ public final class NotesBench {
     }
 
     private static void run(NoteReader reader, byte[] file, int words, int run) {
-        timed(reader, file, words, run, "JSON", (notes, out) -> {
+        timed(file, words, run, "JSON", (notes, out) -> {
             NotesStream stream = new NotesStream(out);
             stream.file(notes.source(), notes.each(cue -> {}), use -> reader.each(notes, "", List.of(), use));
             stream.end();
@@ -56,7 +56,7 @@ public final class NotesBench {
     private static void log(NoteReader reader, byte[] file, int words) {
         ProposedLog log = ProposedLog.of(Book.packaged().taxonomy());
         var heading = new ProposedLog.Heading("A", "B", "", "");
-        timed(reader, file, words, 1, "rows", (notes, out) -> {
+        timed(file, words, 1, "rows", (notes, out) -> {
             RowsWriter rows = RowsWriter.begun(ProposedLog.HEADER, out);
             reader.each(notes, "", List.of(), piece -> {
                 try {
@@ -75,8 +75,7 @@ public final class NotesBench {
         void write(NoteFile notes, Writer out) throws IOException;
     }
 
-    private static void timed(
-            NoteReader reader, byte[] file, int words, int run, String what, Writing writing) {
+    private static void timed(byte[] file, int words, int run, String what, Writing writing) {
         System.gc();
         long before = used();
         heap().forEach(MemoryPoolMXBean::resetPeakUsage);

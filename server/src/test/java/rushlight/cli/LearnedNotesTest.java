@@ -112,7 +112,12 @@ class LearnedNotesTest {
 
     @Test
     void words_that_say_nothing_or_mean_another_thing_already_are_no_names() {
-        decide("one.txt", "[0:04] Wide 9. Spins, and he is on it. Sack.\n", List.of(), Map.of("spin:spins", "rip"), "on it");
+        decide(
+                "one.txt",
+                "[0:04] Wide 9. Spins, and he is on it. Sack.\n",
+                List.of(),
+                Map.of("spin:spins", "rip"),
+                "on it");
 
         Said small = run("notes", "--take", "long-arm:on it");
         Said another = run("notes", "--take", "rip:spins");
@@ -155,7 +160,8 @@ class LearnedNotesTest {
             changed.keySet().forEach(key -> chosen.put(key, true));
             List<Decisions.Added> all = new java.util.ArrayList<>();
             for (int i = 0; i < added.length; i++) {
-                all.add(new Decisions.Added("long-arm", added[i], i + 1, outline.get(i).get(0)));
+                all.add(new Decisions.Added(
+                        "long-arm", added[i], i + 1, outline.get(i).get(0)));
             }
             NotesDecisions sets = NotesDecisions.of(archive);
             var review = new NotesDecisions.Review(

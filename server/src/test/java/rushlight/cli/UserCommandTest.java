@@ -22,13 +22,15 @@ class UserCommandTest {
 
     @Test
     void an_account_is_made_changed_and_taken_away() {
-        assertThat(typing("four words in a row", "add", "Kim Orr", "--role", "administrator", "--stdin").out())
+        assertThat(typing("four words in a row", "add", "Kim Orr", "--role", "administrator", "--stdin")
+                        .out())
                 .contains("Kim Orr is administrator.");
         assertThat(Accounts.in(folder).signIn("Kim Orr", "four words in a row".toCharArray()))
                 .isPresent();
         assertThat(said("list").out()).startsWith("Kim Orr (administrator), since ");
         assertThat(said("role", "Kim Orr", "reader").code()).isZero();
-        assertThat(typing("other words in a row", "password", "Kim Orr", "--stdin").code())
+        assertThat(typing("other words in a row", "password", "Kim Orr", "--stdin")
+                        .code())
                 .isZero();
         assertThat(Accounts.in(folder).signIn("Kim Orr", "other words in a row".toCharArray()))
                 .map(user -> user.role())
@@ -55,16 +57,20 @@ class UserCommandTest {
 
     @Test
     void what_will_not_do_is_told_and_changes_nothing() {
-        assertThat(typing("short", "add", "Kim Orr", "--role", "reader", "--stdin").err())
+        assertThat(typing("short", "add", "Kim Orr", "--role", "reader", "--stdin")
+                        .err())
                 .contains("10 to 200 characters");
-        assertThat(typing("", "add", "Kim Orr", "--role", "reader", "--stdin").code()).isNotZero();
+        assertThat(typing("", "add", "Kim Orr", "--role", "reader", "--stdin").code())
+                .isNotZero();
         assertThat(said("add", "Kim Orr", "--role", "owner").err())
                 .contains("A role is one of reader, evaluator, administrator");
-        assertThat(said("add", "Kim Orr", "--role", "reader", "--team", "harrow-vale").err())
+        assertThat(said("add", "Kim Orr", "--role", "reader", "--team", "harrow-vale")
+                        .err())
                 .contains("--teams");
         assertThat(said("remove", "Nobody").err()).contains("Nobody here is called \"Nobody\"");
         assertThat(said("token", "Nobody", "--for", "x").code()).isEqualTo(1);
-        assertThat(said("add", "Kim Orr", "--role", "reader", "--password", "x").code()).isEqualTo(2);
+        assertThat(said("add", "Kim Orr", "--role", "reader", "--password", "x").code())
+                .isEqualTo(2);
         assertThat(said().code()).isEqualTo(2);
         assertThat(Accounts.in(folder).any()).isFalse();
     }
@@ -102,9 +108,8 @@ class UserCommandTest {
 
     @Test
     void without_accounts_others_are_not_served_and_the_way_out_is_told() {
-        for (String[] how : new String[][] {
-            {"--bind", "0.0.0.0"}, {"--bind", "192.0.2.7", "--behind-proxy"}, {"--behind-proxy"}
-        }) {
+        for (String[] how :
+                new String[][] {{"--bind", "0.0.0.0"}, {"--bind", "192.0.2.7", "--behind-proxy"}, {"--behind-proxy"}}) {
             String[] words = new String[3 + how.length];
             System.arraycopy(new String[] {"serve", "--data", folder.toString()}, 0, words, 0, 3);
             System.arraycopy(how, 0, words, 3, how.length);
@@ -113,7 +118,8 @@ class UserCommandTest {
             assertThat(said.err()).contains("rushlight user add NAME --role administrator");
         }
         typing("four words in a row", "add", "Kim Orr", "--role", "reader", "--stdin");
-        assertThat(Said.to("serve", "--data", folder.toString(), "--bind", "0.0.0.0").err())
+        assertThat(Said.to("serve", "--data", folder.toString(), "--bind", "0.0.0.0")
+                        .err())
                 .contains("--certificate FILE.p12");
     }
 

@@ -14,7 +14,9 @@ import org.junit.jupiter.api.Test;
 /** Lines that are made when they are asked for are those of the text, in whatever order one asks. */
 @DisplayNameGeneration(ReplaceUnderscores.class)
 class LinesTest {
-    private static final String[] PIECES = {"\n", "\r", "\r\n", "rip", "caf\u00E9", "\uD83C\uDFC8", " ", "\u2028", "", "\uFEFF"};
+    private static final String[] PIECES = {
+        "\n", "\r", "\r\n", "rip", "caf\u00E9", "\uD83C\uDFC8", " ", "\u2028", "", "\uFEFF"
+    };
 
     @Test
     void any_text_has_the_lines_it_would_have_cut_at_once() {
@@ -35,7 +37,8 @@ class LinesTest {
 
     @Test
     void a_mark_of_byte_order_and_bytes_that_are_no_text_make_no_difference_to_the_lines() {
-        assertThat(Decoded.of("\uFEFFrip\r\nspin".getBytes(StandardCharsets.UTF_8)).lines())
+        assertThat(Decoded.of("\uFEFFrip\r\nspin".getBytes(StandardCharsets.UTF_8))
+                        .lines())
                 .containsExactly("rip", "spin");
         assertThat(Decoded.of(new byte[] {'r', (byte) 0xE9, '\r', 's', 0, 'x'}).lines())
                 .containsExactly("r\uFFFD", "s\uFFFDx");

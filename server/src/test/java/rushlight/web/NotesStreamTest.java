@@ -23,7 +23,8 @@ import rushlight.notes.NoteReader;
 class NotesStreamTest {
     private static final NoteReader READER = NoteReader.of(Book.packaged().taxonomy());
 
-    private static final String REP = "Next one. Wide 9. Tackle oversets. Chop, dip, chop \u201Cagain\u201D. Didn't spin. Sack.";
+    private static final String REP =
+            "Next one. Wide 9. Tackle oversets. Chop, dip, chop \u201Cagain\u201D. Didn't spin. Sack.";
 
     @ParameterizedTest
     @ValueSource(

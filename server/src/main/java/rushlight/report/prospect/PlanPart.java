@@ -49,7 +49,8 @@ final class PlanPart {
     /** "Four weeks in season, 16 sessions; rules not known, highest contact bags, no full contact." */
     private static String frame(Plan plan) {
         Plan.Frame frame = plan.frame();
-        int sessions = plan.weeks().stream().mapToInt(week -> week.sessions().size()).sum();
+        int sessions =
+                plan.weeks().stream().mapToInt(week -> week.sessions().size()).sum();
         int contact = plan.blocks().mapToInt(Plan.Block::contactMinutes).sum();
         return Entries.capital(frame.label()) + ", " + sessions + " sessions; " + frame.profile() + ", highest contact "
                 + frame.approved() + ", "

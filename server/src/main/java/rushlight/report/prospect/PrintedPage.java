@@ -33,8 +33,8 @@ final class PrintedPage {
             Map.entry("figure-head", Map.of("font-weight", "bold")),
             Map.entry("figure-strong", Map.of("font-weight", "bold")));
 
-    private static final Map<String, String> HALO = Map.of(
-            "stroke", "#ffffff", "fill", "#ffffff", "stroke-width", "4", "stroke-linejoin", "round");
+    private static final Map<String, String> HALO =
+            Map.of("stroke", "#ffffff", "fill", "#ffffff", "stroke-width", "4", "stroke-linejoin", "round");
 
     private PrintedPage() {}
 
@@ -90,7 +90,8 @@ final class PrintedPage {
                 .mapToObj(all::item)
                 .filter(Element.class::isInstance)
                 .map(Element.class::cast)
-                .filter(text -> List.of(text.getAttribute("class").split(" ", -1)).contains("figure-halo"))
+                .filter(text ->
+                        List.of(text.getAttribute("class").split(" ", -1)).contains("figure-halo"))
                 .toList();
         for (Element text : texts) {
             Element below = (Element) text.cloneNode(true);

@@ -87,7 +87,8 @@ final class Door {
             throw Problem.of(
                             403,
                             "That takes the role " + least.word() + "; yours is "
-                                    + visitor.role().map(Role::word).orElse("none") + ". An administrator can change it.")
+                                    + visitor.role().map(Role::word).orElse("none")
+                                    + ". An administrator can change it.")
                     .thrown();
         }
     }
@@ -95,7 +96,8 @@ final class Door {
     private Visitor visitor(Context ctx) {
         String shown = ctx.header("Authorization");
         if (shown != null && shown.regionMatches(true, 0, BEARER, 0, BEARER.length())) {
-            return accounts.flatMap(all -> all.byToken(shown.substring(BEARER.length()).strip()))
+            return accounts.flatMap(
+                            all -> all.byToken(shown.substring(BEARER.length()).strip()))
                     .map(user -> Visitor.of(user, Visitor.With.TOKEN))
                     .orElseThrow(() -> unknownToken(ctx));
         }

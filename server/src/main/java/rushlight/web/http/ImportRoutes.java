@@ -41,8 +41,8 @@ final class ImportRoutes {
     }
 
     private void check(Context ctx) {
-        Importing.Wish wish =
-                new Importing.Wish(false, false, false, Request.word(ctx, "evaluator"), Request.word(ctx, "numbering"), "");
+        Importing.Wish wish = new Importing.Wish(
+                false, false, false, Request.word(ctx, "evaluator"), Request.word(ctx, "numbering"), "");
         try (Upload file = Upload.of(ctx)) {
             Versions.json(ctx, importing.of(file, wish, done -> {}));
         }

@@ -44,6 +44,8 @@ final class LearnedRoutes {
                     .thrown();
         }
         Versions.json(
-                ctx, new Done(done.said(), done.notes(), LearnedAnswer.of(words.all()).suggestions()));
+                ctx,
+                new Done(
+                        done.said(), done.notes(), LearnedAnswer.of(words.all()).suggestions()));
     }
 }

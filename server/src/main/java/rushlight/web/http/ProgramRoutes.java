@@ -59,8 +59,7 @@ final class ProgramRoutes {
         ctx.header("Cache-Control", "no-store");
         boolean isOurs = Visitor.of(ctx).isSomebody();
         Versions.json(
-                ctx,
-                isOurs ? Map.of("status", "up", "revision", archive.store().revision()) : Map.of("status", "up"));
+                ctx, isOurs ? Map.of("status", "up", "revision", archive.store().revision()) : Map.of("status", "up"));
     }
 
     private static byte[] description() {

@@ -178,10 +178,7 @@ final class RepRoutes {
         Map<String, String> now = Cells.of(kept.log(), kept.reading(), film);
         OF_THE_LOG.forEach(column -> head.put(column, now.getOrDefault(column, "")));
         Log log = good(in, head);
-        answer(
-                ctx,
-                edits(ctx).edit(id(ctx, kept), kept.reading().rep().rep(), Versions.plain(match), log),
-                in.cells());
+        answer(ctx, edits(ctx).edit(id(ctx, kept), kept.reading().rep().rep(), Versions.plain(match), log), in.cells());
     }
 
     private void remove(Context ctx) {

@@ -121,8 +121,9 @@ public record Serving(
                     + " change your film. Make the first account: rushlight user add NAME --role administrator");
         }
         if (!isHere(bind) && !hasCertificate && !behindProxy) {
-            return Optional.of("Without HTTPS everybody in between could read passwords and film. Name your certificate with"
-                    + " --certificate FILE.p12, or put a proxy that speaks HTTPS in front and say --behind-proxy.");
+            return Optional.of(
+                    "Without HTTPS everybody in between could read passwords and film. Name your certificate with"
+                            + " --certificate FILE.p12, or put a proxy that speaks HTTPS in front and say --behind-proxy.");
         }
         return Optional.empty();
     }

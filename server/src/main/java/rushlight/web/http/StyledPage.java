@@ -17,7 +17,9 @@ final class StyledPage {
     private StyledPage() {}
 
     static void send(Context ctx, String html) {
-        ctx.header("Content-Security-Policy", policy(html)).contentType("text/html").result(html);
+        ctx.header("Content-Security-Policy", policy(html))
+                .contentType("text/html")
+                .result(html);
     }
 
     private static String policy(String html) {

@@ -265,15 +265,17 @@ class ReportOnPaperTest {
     void what_to_work_on_stands_by_skills_and_weeks_under_the_line_that_says_who_decides() {
         Element plan = section("Tavish Mordell", "plan");
 
-        assertThat(plan.select("p").first().text()).startsWith("Certified coaches and licensed medical staff decide");
-        assertThat(plan.select("table").first().select("thead th").eachText())
+        assertThat(plan.select("p").get(0).text()).startsWith("Certified coaches and licensed medical staff decide");
+        assertThat(plan.select("table").get(0).select("thead th").eachText())
                 .containsExactly("Skill, in teaching order", "For", "Week 1", "Week 2", "Week 3", "Week 4");
-        PlanAnswer.Made made = (PlanAnswer.Made) material("tavish-mordell").plan().orElseThrow();
-        assertThat(plan.select("table").first().select("tbody th").eachText())
+        PlanAnswer.Made made =
+                (PlanAnswer.Made) material("tavish-mordell").plan().orElseThrow();
+        assertThat(plan.select("table").get(0).select("tbody th").eachText())
                 .isNotEmpty()
-                .containsExactlyElementsOf(
-                        made.plan().work().targets().stream().map(Work.Target::label).toList());
-        assertThat(plan.select("table").first().select("tbody td").eachText().stream()
+                .containsExactlyElementsOf(made.plan().work().targets().stream()
+                        .map(Work.Target::label)
+                        .toList());
+        assertThat(plan.select("table").get(0).select("tbody td").eachText().stream()
                         .filter(cell -> cell.matches("\\d+"))
                         .mapToInt(Integer::parseInt)
                         .sum())
@@ -305,7 +307,16 @@ class ReportOnPaperTest {
     @Test
     void what_an_evaluator_foresees_stands_under_his_name_as_his_own_judgement() throws IOException {
         Projection said = new Projection(
-                "tavish-mordell", "M. Ordway", "big-end", "run downs now", "", "", "the knee <left>", "", "my rounds", "third");
+                "tavish-mordell",
+                "M. Ordway",
+                "big-end",
+                "run downs now",
+                "",
+                "",
+                "the knee <left>",
+                "",
+                "my rounds",
+                "third");
         Material material = material("tavish-mordell");
         Material foreseen = new Material(
                 material.assessment(),
@@ -336,7 +347,9 @@ class ReportOnPaperTest {
                 .filter(text -> text.getAttribute("class").contains("figure-halo"))
                 .toList();
 
-        assertThat(all).hasSizeGreaterThan(20).hasSize(2 * Jsoup.parse(page).select("svg .figure-halo").size());
+        assertThat(all)
+                .hasSizeGreaterThan(20)
+                .hasSize(2 * Jsoup.parse(page).select("svg .figure-halo").size());
         for (int i = 0; i < all.size(); i += 2) {
             assertThat(all.get(i).getAttribute("stroke")).isEqualTo("#ffffff");
             assertThat(all.get(i + 1).getAttribute("stroke")).isEqualTo("none");
@@ -350,8 +363,7 @@ class ReportOnPaperTest {
     }
 
     private static Material material(String id) {
-        return ReportMaterial.with(
-                ReportMaterial.of(archive, id).orElseThrow(), ReportPlans.made(archive.book()));
+        return ReportMaterial.with(ReportMaterial.of(archive, id).orElseThrow(), ReportPlans.made(archive.book()));
     }
 
     private static String onScreen(String page) {

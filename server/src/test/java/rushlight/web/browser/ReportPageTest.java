@@ -12,9 +12,8 @@ import org.openqa.selenium.WebElement;
 @DisplayNameGeneration(ReplaceUnderscores.class)
 @OnStage
 class ReportPageTest {
-    private static final String SHOWN =
-            "const frame = document.querySelector('.report-stage iframe:not(.coming)');"
-                    + " return frame ? frame.contentDocument.body.innerText : ''";
+    private static final String SHOWN = "const frame = document.querySelector('.report-stage iframe:not(.coming)');"
+            + " return frame ? frame.contentDocument.body.innerText : ''";
 
     /** Somebody else keeps another summary meanwhile. */
     private static final String MEANWHILE = """
@@ -41,7 +40,8 @@ class ReportPageTest {
         browser.keys("w");
         browser.keys(Keys.END, " He is " + Stage.HOSTILE + ".");
         browser.waitsUntil("to see it on the page", () -> shown().contains(sentence + " He is <script>"));
-        assertThat(browser.one(".sentence-choice").getDomAttribute("aria-pressed")).isEqualTo("true");
+        assertThat(browser.one(".sentence-choice").getDomAttribute("aria-pressed"))
+                .isEqualTo("true");
         assertThat(browser.one("#summary").getDomProperty("value")).startsWith(sentence + " He is <");
 
         browser.one("#author").sendKeys("Kim Vale");

@@ -52,7 +52,9 @@ class SignInPageTest {
             browser.keys(PASSWORD, Keys.ENTER);
             browser.waitsUntil("to be led back", () -> browser.path().equals("/cross-check"));
             browser.sees("Kim Orr, evaluator");
-            assertThat(browser.script("return document.cookie")).as("no script reads the session").isEqualTo("");
+            assertThat(browser.script("return document.cookie"))
+                    .as("no script reads the session")
+                    .isEqualTo("");
 
             browser.open("/sign-in");
             browser.tabTo("password-old");

@@ -81,10 +81,8 @@ final class Guests implements AutoCloseable {
         return token("The " + role.word());
     }
 
-    HttpResponse<String> ask(String method, String path, String type, String body, String... headers)
-            throws Exception {
-        HttpRequest.Builder request = HttpRequest.newBuilder(
-                        URI.create("http://localhost:" + server.port() + path))
+    HttpResponse<String> ask(String method, String path, String type, String body, String... headers) throws Exception {
+        HttpRequest.Builder request = HttpRequest.newBuilder(URI.create("http://localhost:" + server.port() + path))
                 .method(method, body.isEmpty() ? BodyPublishers.noBody() : BodyPublishers.ofString(body));
         if (!type.isEmpty()) {
             request.header("Content-Type", type);

@@ -39,8 +39,10 @@ class HostileRequestsTest {
     private static final int AT_ONCE = 4;
     private static final int WAIT_MILLIS = 20_000;
     private static final String REP = "/api/reps/oren-halloway/mill-night/r1";
-    private static final String FILM = "rep,prospect,game,phase,alignment,exchange,result\n"
-            + "r1,Oren Halloway,Mill Night,pass-rush,technique-9,bull-rush > [anchor] > rip,won\n";
+    private static final String FILM = """
+            rep,prospect,game,phase,alignment,exchange,result
+            r1,Oren Halloway,Mill Night,pass-rush,technique-9,bull-rush > [anchor] > rip,won
+            """;
 
     private static final List<String> SENT_AS_JSON = List.of(
             "POST /api/ask",
@@ -68,10 +70,38 @@ class HostileRequestsTest {
             "{\"summary\": \"Long arms.\", \"parts\": [\"summary\"], \"author\": \"Kim Orr\"}",
             "{\"name\": \"Kim Orr\", \"password\": \"four words in a row\"}");
     private static final List<String> SPITE = List.of(
-            "null", "[]", "{}", "\"\"", "-1", "1e999", "99999999999999999999", "\u0000", "\ud800", "\u202e", "\"", "\\",
-            "{", "}", "[[[[[[[[", ",", ":", "true", "../../../../etc/passwd", "%00", "%2e%2e%2f", "'; DROP TABLE reps; --",
-            "<script>alert(1)</script>", "${jndi:ldap://x}", "{{7*7}}", "=cmd|' /C calc'!A0", "\r\nSet-Cookie: a=b", "\ufeff",
-            "\u0130", "NaN", "{\"$ref\": \"#\"}", "a".repeat(3_000));
+            "null",
+            "[]",
+            "{}",
+            "\"\"",
+            "-1",
+            "1e999",
+            "99999999999999999999",
+            "\u0000",
+            "\ud800",
+            "\u202e",
+            "\"",
+            "\\",
+            "{",
+            "}",
+            "[[[[[[[[",
+            ",",
+            ":",
+            "true",
+            "../../../../etc/passwd",
+            "%00",
+            "%2e%2e%2f",
+            "'; DROP TABLE reps; --",
+            "<script>alert(1)</script>",
+            "${jndi:ldap://x}",
+            "{{7*7}}",
+            "=cmd|' /C calc'!A0",
+            "\r\nSet-Cookie: a=b",
+            "\ufeff",
+            "\u0130",
+            "NaN",
+            "{\"$ref\": \"#\"}",
+            "a".repeat(3_000));
     private static final List<String> QUERIES = List.of(
             "SELECT * { ?s ?p ?o } LIMIT 3",
             "ASK { ?s a ?c }",
@@ -142,8 +172,10 @@ class HostileRequestsTest {
         assertThat(answers)
                 .allSatisfy(one -> assertThat(one.text())
                         .as(one.request())
-                        .doesNotContain(folder.toString(), System.getProperty("user.dir"), System.getProperty("java.home"))
-                        .doesNotContain("Exception", "java.lang", "java.util", "org.eclipse", "com.fasterxml", "org.apache")
+                        .doesNotContain(
+                                folder.toString(), System.getProperty("user.dir"), System.getProperty("java.home"))
+                        .doesNotContain(
+                                "Exception", "java.lang", "java.util", "org.eclipse", "com.fasterxml", "org.apache")
                         .doesNotContain("rushlight.web", "rushlight.archive", "\tat ", ".java:", "root:x:")
                         .doesNotContainIgnoringCase("stack trace"));
         assertThat(answers).extracting(Answered::status).contains(200, 400, 404, 413, 415, 422, 431);
@@ -158,8 +190,10 @@ class HostileRequestsTest {
     private Callable<Answered> csv(String at) {
         byte[] body = random.nextInt(60) == 0 ? "a,".repeat(700_000).getBytes(StandardCharsets.UTF_8) : spoilt(FILM);
         String path = any(List.of("/api/import", "/api/import/check"))
-                + any(List.of("", "?name=../../x.csv", "?evaluator=%00", "?numbering=Z", "?mode=both", "?keepGood=true"));
-        String type = any(List.of("text/csv", "text/csv; charset=utf-16", "text/plain", "multipart/form-data", "image/png"));
+                + any(List.of(
+                        "", "?name=../../x.csv", "?evaluator=%00", "?numbering=Z", "?mode=both", "?keepGood=true"));
+        String type =
+                any(List.of("text/csv", "text/csv; charset=utf-16", "text/plain", "multipart/form-data", "image/png"));
         return () -> asked(at, "POST", path, type, body);
     }
 
@@ -175,7 +209,9 @@ class HostileRequestsTest {
     }
 
     private Callable<Answered> sparql(String at, int i) {
-        String query = i < QUERIES.size() ? QUERIES.get(i) : new String(spoilt(any(QUERIES.subList(0, 15))), StandardCharsets.UTF_8);
+        String query = i < QUERIES.size()
+                ? QUERIES.get(i)
+                : new String(spoilt(any(QUERIES.subList(0, 15))), StandardCharsets.UTF_8);
         return random.nextBoolean()
                 ? () -> asked(
                         at, "GET", "/sparql?query=" + URLEncoder.encode(query, StandardCharsets.UTF_8), "", new byte[0])
@@ -186,28 +222,91 @@ class HostileRequestsTest {
     /** Addresses as no client library would send them. */
     private Callable<Answered> address(int port) {
         String start = any(List.of(
-                "/", "/api/", "/clips/", "/id/", "/api/reps/", "/api/prospects/", "/api/concepts/", "/api/jobs/",
-                "/api/notes/decisions/", "/parts/", "/technique/"));
+                "/",
+                "/api/",
+                "/clips/",
+                "/id/",
+                "/api/reps/",
+                "/api/prospects/",
+                "/api/concepts/",
+                "/api/jobs/",
+                "/api/notes/decisions/",
+                "/parts/",
+                "/technique/"));
         StringBuilder path = new StringBuilder(start);
         for (int i = random.nextInt(6); i >= 0; i--) {
             path.append(any(List.of(
-                    "..", "%2e%2e", "..%2f", "%2f", "//", "/", ";a=b", "%00", "%", "%zz", "%c0%ae", "\\", "index.html", "etc/passwd",
-                    "accounts.json", "audit.jsonl", "report.pdf", "clips.vtt", "a".repeat(2_500), "{id}", "*", "?", "#", "%F0%9F%8F%88")));
+                    "..",
+                    "%2e%2e",
+                    "..%2f",
+                    "%2f",
+                    "//",
+                    "/",
+                    ";a=b",
+                    "%00",
+                    "%",
+                    "%zz",
+                    "%c0%ae",
+                    "\\",
+                    "index.html",
+                    "etc/passwd",
+                    "accounts.json",
+                    "audit.jsonl",
+                    "report.pdf",
+                    "clips.vtt",
+                    "a".repeat(2_500),
+                    "{id}",
+                    "*",
+                    "?",
+                    "#",
+                    "%F0%9F%8F%88")));
         }
-        return wire(port, any(List.of("GET", "GET", "HEAD", "PUT", "DELETE", "PATCH", "TRACE", "BREW")) + " " + path + " HTTP/1.1\r\nHost: localhost\r\n\r\n");
+        return wire(
+                port,
+                any(List.of("GET", "GET", "HEAD", "PUT", "DELETE", "PATCH", "TRACE", "BREW")) + " " + path
+                        + " HTTP/1.1\r\nHost: localhost\r\n\r\n");
     }
 
     private Callable<Answered> parameters(String at) {
         String route = any(List.of(
-                "/api/reps", "/api/board", "/api/compare", "/api/ask", "/api/complete", "/api/concepts", "/api/suggest",
-                "/api/changes", "/api/audit", "/api/cross-check", "/api/prospects/oren-halloway/assessment",
-                "/api/prospects/oren-halloway/flow.svg", "/api/prospects/oren-halloway/clips.vtt", REP + "/explanation",
+                "/api/reps",
+                "/api/board",
+                "/api/compare",
+                "/api/ask",
+                "/api/complete",
+                "/api/concepts",
+                "/api/suggest",
+                "/api/changes",
+                "/api/audit",
+                "/api/cross-check",
+                "/api/prospects/oren-halloway/assessment",
+                "/api/prospects/oren-halloway/flow.svg",
+                "/api/prospects/oren-halloway/clips.vtt",
+                REP + "/explanation",
                 "/api/prospects/oren-halloway/progress"));
         StringBuilder query = new StringBuilder("?");
         for (int i = random.nextInt(5); i >= 0; i--) {
             query.append(any(List.of(
-                            "limit", "offset", "q", "where", "sort", "id", "game", "over", "finding", "first", "second", "by", "since",
-                            "prospect", "kind", "column", "paper", "video", "reps", "revision")))
+                            "limit",
+                            "offset",
+                            "q",
+                            "where",
+                            "sort",
+                            "id",
+                            "game",
+                            "over",
+                            "finding",
+                            "first",
+                            "second",
+                            "by",
+                            "since",
+                            "prospect",
+                            "kind",
+                            "column",
+                            "paper",
+                            "video",
+                            "reps",
+                            "revision")))
                     .append('=')
                     .append(URLEncoder.encode(any(SPITE), StandardCharsets.UTF_8))
                     .append('&');
@@ -217,25 +316,55 @@ class HostileRequestsTest {
 
     private Callable<Answered> headers(int port) {
         String header = any(List.of(
-                "Accept: " + "a/b;q=x,".repeat(200), "Accept: \u0001", "Range: bytes=99999999999999999999-", "Range: bytes=-0",
-                "If-Match: \"" + "x".repeat(500) + "\"", "If-None-Match: *", "Cookie: rushlight=" + "y".repeat(4_000),
-                "Cookie: =;;;\"", "Authorization: Bearer ", "Authorization: Basic Zm9v", "Content-Type: ;;;", "Prefer: respond-async,,,",
-                "Host: elsewhere.example", "X-Forwarded-For: 127.0.0.1", "Origin: null", "Sec-Fetch-Site: cross-site",
-                "X-Long: " + "z".repeat(20_000), "Accept-Encoding: gzip;q=9999", "Transfer-Encoding: chunked, chunked", "Expect: 999-nothing",
-                "Content-Length: -5", "Content-Length: 18446744073709551616", "Bad Header", ": empty", "Upgrade: websocket\r\nConnection: Upgrade"));
+                "Accept: " + "a/b;q=x,".repeat(200),
+                "Accept: \u0001",
+                "Range: bytes=99999999999999999999-",
+                "Range: bytes=-0",
+                "If-Match: \"" + "x".repeat(500) + "\"",
+                "If-None-Match: *",
+                "Cookie: rushlight=" + "y".repeat(4_000),
+                "Cookie: =;;;\"",
+                "Authorization: Bearer ",
+                "Authorization: Basic Zm9v",
+                "Content-Type: ;;;",
+                "Prefer: respond-async,,,",
+                "Host: elsewhere.example",
+                "X-Forwarded-For: 127.0.0.1",
+                "Origin: null",
+                "Sec-Fetch-Site: cross-site",
+                "X-Long: " + "z".repeat(20_000),
+                "Accept-Encoding: gzip;q=9999",
+                "Transfer-Encoding: chunked, chunked",
+                "Expect: 999-nothing",
+                "Content-Length: -5",
+                "Content-Length: 18446744073709551616",
+                "Bad Header",
+                ": empty",
+                "Upgrade: websocket\r\nConnection: Upgrade"));
         String method = any(List.of("GET", "GET", "POST", "PUT"));
-        String path = any(List.of("/api/prospects", REP, "/sparql?query=ASK%7B%7D", "/id/bull-rush", "/", "/api/import"));
+        String path =
+                any(List.of("/api/prospects", REP, "/sparql?query=ASK%7B%7D", "/id/bull-rush", "/", "/api/import"));
         return wire(port, method + " " + path + " HTTP/1.1\r\nHost: localhost\r\n" + header + "\r\n\r\n");
     }
 
     private Callable<Answered> raw(int port) {
-        return wire(port, any(List.of(
-                "GET / HTTP/9.9\r\n\r\n", "GET /\r\n\r\n", "\r\n\r\n\r\n", "\u0016\u0003\u0001\u0002", "GET http://elsewhere.example/ HTTP/1.1\r\nHost: localhost\r\n\r\n",
-                "GET /api/prospects HTTP/1.1\r\n\r\n", "GET /api/prospects HTTP/1.1\r\nHost: a\r\nHost: b\r\n\r\n", "CONNECT elsewhere.example:443 HTTP/1.1\r\nHost: x\r\n\r\n",
-                "POST /api/import HTTP/1.1\r\nHost: localhost\r\nContent-Type: text/csv\r\nTransfer-Encoding: chunked\r\n\r\nzz\r\n",
-                "POST /api/ask HTTP/1.1\r\nHost: localhost\r\nContent-Type: application/json\r\nContent-Length: 3\r\n\r\n{}x",
-                "GET /" + "a".repeat(9_000) + " HTTP/1.1\r\nHost: localhost\r\n\r\n", "OPTIONS * HTTP/1.1\r\nHost: localhost\r\n\r\n",
-                "GET /api/prospects HTTP/1.1\r\nHost: localhost\r\n folded: x\r\n\r\n", "PRI * HTTP/2.0\r\n\r\nSM\r\n\r\n")));
+        return wire(
+                port,
+                any(List.of(
+                        "GET / HTTP/9.9\r\n\r\n",
+                        "GET /\r\n\r\n",
+                        "\r\n\r\n\r\n",
+                        "\u0016\u0003\u0001\u0002",
+                        "GET http://elsewhere.example/ HTTP/1.1\r\nHost: localhost\r\n\r\n",
+                        "GET /api/prospects HTTP/1.1\r\n\r\n",
+                        "GET /api/prospects HTTP/1.1\r\nHost: a\r\nHost: b\r\n\r\n",
+                        "CONNECT elsewhere.example:443 HTTP/1.1\r\nHost: x\r\n\r\n",
+                        "POST /api/import HTTP/1.1\r\nHost: localhost\r\nContent-Type: text/csv\r\nTransfer-Encoding: chunked\r\n\r\nzz\r\n",
+                        "POST /api/ask HTTP/1.1\r\nHost: localhost\r\nContent-Type: application/json\r\nContent-Length: 3\r\n\r\n{}x",
+                        "GET /" + "a".repeat(9_000) + " HTTP/1.1\r\nHost: localhost\r\n\r\n",
+                        "OPTIONS * HTTP/1.1\r\nHost: localhost\r\n\r\n",
+                        "GET /api/prospects HTTP/1.1\r\nHost: localhost\r\n folded: x\r\n\r\n",
+                        "PRI * HTTP/2.0\r\n\r\nSM\r\n\r\n")));
     }
 
     /** Writes bytes as they are and reads until the server is done with them. */
@@ -300,7 +429,8 @@ class HostileRequestsTest {
         int colon = text.indexOf(": ", random.nextInt(text.length() + 1));
         int end = colon < 0 ? -1 : text.indexOf(",", colon);
         if (end > 0) {
-            text.replace(colon + 2, end, any(List.of("null", "[]", "{}", "7", "[[1]]", "true", "\"\"", "{\"a\": null}")));
+            text.replace(
+                    colon + 2, end, any(List.of("null", "[]", "{}", "7", "[[1]]", "true", "\"\"", "{\"a\": null}")));
         }
     }
 

@@ -43,8 +43,9 @@ class HttpsTest {
         accounts.add("Kim Orr", "", Role.READER, Guests.PASSWORD.toCharArray());
         try (Archive archive = Archive.open(folder.resolve("film"))) {
             try (Server server = Server.start(serving(archive, accounts, certificate, SECRET))) {
-                HttpClient client =
-                        HttpClient.newBuilder().sslContext(trusting(certificate)).build();
+                HttpClient client = HttpClient.newBuilder()
+                        .sslContext(trusting(certificate))
+                        .build();
                 assertThat(server.address()).startsWith("https://localhost:");
                 HttpResponse<String> in = client.send(
                         HttpRequest.newBuilder(URI.create(server.address() + "api/session"))
@@ -89,7 +90,8 @@ class HttpsTest {
     private Path certificate() throws Exception {
         Path file = folder.resolve("film.p12");
         Process tool = new ProcessBuilder(
-                        Path.of(System.getProperty("java.home"), "bin", "keytool").toString(),
+                        Path.of(System.getProperty("java.home"), "bin", "keytool")
+                                .toString(),
                         "-genkeypair",
                         "-keyalg",
                         "EC",

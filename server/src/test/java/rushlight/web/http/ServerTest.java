@@ -358,12 +358,17 @@ class ServerTest {
                 .contains("default-src 'none'; style-src 'sha256-", "frame-ancestors 'self'")
                 .doesNotContain("script-src", "unsafe");
         assertThat(Contract.text(get(REPORT))).isEqualTo(before);
-        assertThat(send("POST", REPORT + "/preview", form, "parts=hair").statusCode()).isEqualTo(422);
-        assertThat(send("POST", REPORT + "/preview", form, "paper=a5").statusCode()).isEqualTo(400);
-        assertThat(send("POST", REPORT + "/preview", form, "summary=" + "x".repeat(1501)).statusCode())
+        assertThat(send("POST", REPORT + "/preview", form, "parts=hair").statusCode())
                 .isEqualTo(422);
-        assertThat(send("POST", REPORT + "/preview", JSON_TYPE, "{}").statusCode()).isEqualTo(415);
-        assertThat(send("POST", "/api/prospects/nobody/report/preview", form, "").statusCode())
+        assertThat(send("POST", REPORT + "/preview", form, "paper=a5").statusCode())
+                .isEqualTo(400);
+        assertThat(send("POST", REPORT + "/preview", form, "summary=" + "x".repeat(1501))
+                        .statusCode())
+                .isEqualTo(422);
+        assertThat(send("POST", REPORT + "/preview", JSON_TYPE, "{}").statusCode())
+                .isEqualTo(415);
+        assertThat(send("POST", "/api/prospects/nobody/report/preview", form, "")
+                        .statusCode())
                 .isEqualTo(404);
     }
 
@@ -529,7 +534,8 @@ class ServerTest {
                 decisions("learned.txt", added),
                 "If-None-Match",
                 "*");
-        int before = json(send("POST", "/api/notes", "text/plain", notes)).at(tags).size();
+        int before =
+                json(send("POST", "/api/notes", "text/plain", notes)).at(tags).size();
 
         JsonNode learned = json(get("/api/notes/learned")).at("/suggestions/0");
         JsonNode taken = json(send("POST", "/api/notes/learned/take", JSON_TYPE, key));

@@ -55,7 +55,9 @@ class SigningInTest {
             assertThat(Guests.json(guests.get("/api/session")).at("/signedIn").asBoolean())
                     .isFalse();
             assertThat(guests.get("/api/prospects").statusCode()).isEqualTo(401);
-            assertThat(guests.get("/").statusCode()).as("the pages themselves hold no film").isEqualTo(200);
+            assertThat(guests.get("/").statusCode())
+                    .as("the pages themselves hold no film")
+                    .isEqualTo(200);
             assertThat(Guests.json(guests.get("/api/health")).has("revision")).isFalse();
 
             HttpResponse<String> in = guests.signIn("the EVALUATOR", Guests.PASSWORD);
@@ -71,7 +73,8 @@ class SigningInTest {
             guests.ask("DELETE", "/api/session", "", "", "Cookie", cookie, Guests.OURS, "rushlight");
             assertThat(guests.get("/api/prospects", "Cookie", cookie).statusCode())
                     .isEqualTo(401);
-            assertThat(guests.get("/api/prospects", "Authorization", "Bearer rl_nix").statusCode())
+            assertThat(guests.get("/api/prospects", "Authorization", "Bearer rl_nix")
+                            .statusCode())
                     .isEqualTo(401);
         }
     }
@@ -106,17 +109,34 @@ class SigningInTest {
         try (Guests guests = Guests.of(archive, folder, Guests.PLENTY, false)) {
             String cookie = Guests.cookie(guests.signIn(EVALUATOR, Guests.PASSWORD));
 
-            assertThat(guests.ask("POST", "/api/import", "text/csv", CSV, "Cookie", cookie).statusCode())
+            assertThat(guests.ask("POST", "/api/import", "text/csv", CSV, "Cookie", cookie)
+                            .statusCode())
                     .as("without the header that only our pages send")
                     .isEqualTo(403);
             assertThat(guests.ask(
-                                    "POST", "/api/import", "text/csv", CSV, "Cookie", cookie, Guests.OURS, "rushlight",
-                                    "Origin", "https://elsewhere.example")
+                                    "POST",
+                                    "/api/import",
+                                    "text/csv",
+                                    CSV,
+                                    "Cookie",
+                                    cookie,
+                                    Guests.OURS,
+                                    "rushlight",
+                                    "Origin",
+                                    "https://elsewhere.example")
                             .statusCode())
                     .isEqualTo(403);
             assertThat(guests.ask(
-                                    "POST", "/api/import", "text/csv", CSV, "Cookie", cookie, Guests.OURS, "rushlight",
-                                    "Sec-Fetch-Site", "cross-site")
+                                    "POST",
+                                    "/api/import",
+                                    "text/csv",
+                                    CSV,
+                                    "Cookie",
+                                    cookie,
+                                    Guests.OURS,
+                                    "rushlight",
+                                    "Sec-Fetch-Site",
+                                    "cross-site")
                             .statusCode())
                     .isEqualTo(403);
             assertThat(archive.store().revision()).isEqualTo(before);
@@ -124,7 +144,9 @@ class SigningInTest {
                             .statusCode())
                     .isEqualTo(200);
             assertThat(archive.store().revision()).isEqualTo(before + 1);
-            assertThat(Guests.json(guests.get("/api/changes", "Cookie", cookie)).at("/changes/0/by").asText())
+            assertThat(Guests.json(guests.get("/api/changes", "Cookie", cookie))
+                            .at("/changes/0/by")
+                            .asText())
                     .as("whose account it was stands with the change")
                     .isEqualTo(EVALUATOR);
         }
@@ -154,7 +176,8 @@ class SigningInTest {
             assertThat(done.statusCode()).isEqualTo(200);
             assertThat(guests.get("/api/prospects", "Cookie", there).statusCode())
                     .isEqualTo(401);
-            assertThat(guests.get("/api/prospects", "Cookie", Guests.cookie(done)).statusCode())
+            assertThat(guests.get("/api/prospects", "Cookie", Guests.cookie(done))
+                            .statusCode())
                     .isEqualTo(200);
             assertThat(guests.signIn(EVALUATOR, Guests.PASSWORD).statusCode()).isEqualTo(401);
         }
@@ -173,8 +196,8 @@ class SigningInTest {
             JsonNode audit = Guests.json(
                     guests.get("/api/audit", "Authorization", "Bearer " + guests.token(Role.ADMINISTRATOR)));
             assertThat(audit.at("/entries"))
-                    .extracting(
-                            one -> one.get("who").asText() + " | " + one.get("what").asText() + " | "
+                    .extracting(one ->
+                            one.get("who").asText() + " | " + one.get("what").asText() + " | "
                                     + one.get("outcome").asInt())
                     .containsExactly(
                             "The evaluator | GET /api/audit | 403",
@@ -193,7 +216,8 @@ class SigningInTest {
         try (Guests guests = Guests.of(archive, folder, new Serving.Limits(30, 3, 5), false)) {
             String mine = "Bearer " + guests.token(Role.READER);
             for (int i = 0; i < 3; i++) {
-                assertThat(guests.get("/sparql?query=ASK%7B%7D", "Authorization", mine).statusCode())
+                assertThat(guests.get("/sparql?query=ASK%7B%7D", "Authorization", mine)
+                                .statusCode())
                         .isEqualTo(200);
             }
             HttpResponse<String> more = guests.get("/sparql?query=ASK%7B%7D", "Authorization", mine);
@@ -201,10 +225,7 @@ class SigningInTest {
             assertThat(more.headers().firstValue("Retry-After")).isPresent();
             assertThat(guests.get("/api/prospects", "Authorization", mine).statusCode())
                     .isEqualTo(200);
-            assertThat(guests.get(
-                                    "/sparql?query=ASK%7B%7D",
-                                    "Authorization",
-                                    "Bearer " + guests.token(Role.EVALUATOR))
+            assertThat(guests.get("/sparql?query=ASK%7B%7D", "Authorization", "Bearer " + guests.token(Role.EVALUATOR))
                             .statusCode())
                     .as("another one has his own")
                     .isEqualTo(200);
@@ -255,8 +276,8 @@ class SigningInTest {
     @Test
     void the_first_account_shuts_the_door_of_a_running_server() throws Exception {
         Accounts accounts = Accounts.in(folder, 4, Clock.systemUTC());
-        Serving serving = Guests.serving(
-                List.of(new Serving.Team("", folder, archive)), accounts, folder, Guests.PLENTY, false);
+        Serving serving =
+                Guests.serving(List.of(new Serving.Team("", folder, archive)), accounts, folder, Guests.PLENTY, false);
         try (Server server = Server.start(serving)) {
             Guests guests = Guests.at(server, accounts);
             assertThat(guests.get("/api/prospects").statusCode()).isEqualTo(200);

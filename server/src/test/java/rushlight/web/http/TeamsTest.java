@@ -42,8 +42,8 @@ class TeamsTest {
     private static final String FILM = HEADER
             + "r1,Oren Halloway,Mill Night,pass-rush,technique-9,bull-rush,won,Lee Arden\n"
             + "r2,Oren Halloway,Mill Night,pass-rush,technique-9,rip,lost,Lee Arden\n";
-    private static final String OUR_FILM = HEADER
-            + "s1,Silas Penhallow,Stone Day,pass-rush,technique-5,spin,won,Jo Fenwick\n";
+    private static final String OUR_FILM =
+            HEADER + "s1,Silas Penhallow,Stone Day,pass-rush,technique-5,spin,won,Jo Fenwick\n";
 
     /** What stands for the parts of an address, so that it names something of the other team. */
     private static final Map<String, String> PARTS = Map.of(
@@ -81,7 +81,13 @@ class TeamsTest {
         String us = bearer(OURS);
         taken(guests.ask("POST", "/api/import?name=halloway.csv", "text/csv", FILM, "Authorization", them));
         taken(guests.ask(
-                "POST", "/api/import?name=halloway.csv", "text/csv", FILM, "Authorization", them, "Prefer",
+                "POST",
+                "/api/import?name=halloway.csv",
+                "text/csv",
+                FILM,
+                "Authorization",
+                them,
+                "Prefer",
                 "respond-async"));
         taken(guests.ask(
                 "PUT",
@@ -109,7 +115,8 @@ class TeamsTest {
     static List<String> readable() throws IOException {
         try (InputStream in = TeamsTest.class.getResourceAsStream(Rules.DESCRIPTION)) {
             List<String> paths = new ArrayList<>();
-            for (Map.Entry<String, JsonNode> path : JSON.readTree(in).get("paths").properties()) {
+            for (Map.Entry<String, JsonNode> path :
+                    JSON.readTree(in).get("paths").properties()) {
                 if (path.getValue().has("get")) {
                     paths.add(path.getKey());
                 }
@@ -124,10 +131,10 @@ class TeamsTest {
         for (int fill = 0; fill < 2; fill++) {
             boolean whole = fill == 1;
             String theirs = filled(path, false);
-            HttpResponse<String> seen = guests.get(theirs + query(path, whole, false), "Authorization", bearer(OURS));
+            HttpResponse<String> seen = guests.get(theirs + query(whole, false), "Authorization", bearer(OURS));
             assertThat(seen.body()).as(path).doesNotContain("Halloway", "Arden", "Mill Night", "Passing downs", THEIRS);
             HttpResponse<String> unknown =
-                    guests.get(filled(path, true) + query(path, whole, true), "Authorization", bearer(OURS));
+                    guests.get(filled(path, true) + query(whole, true), "Authorization", bearer(OURS));
             assertThat(seen.statusCode()).as(path).isEqualTo(unknown.statusCode());
             if (!path.equals("/api/audit")) { // both questions stand in it
                 assertThat(same(seen.body())).as(path).isEqualTo(same(unknown.body()));
@@ -175,7 +182,8 @@ class TeamsTest {
         assertThat(guests.ask("DELETE", "/api/reps/oren-halloway/mill-night/r1", "", "", "Authorization", us)
                         .statusCode())
                 .isEqualTo(404);
-        assertThat(guests.ask("POST", "/api/undo?revision=1", "", "", "Authorization", us).statusCode())
+        assertThat(guests.ask("POST", "/api/undo?revision=1", "", "", "Authorization", us)
+                        .statusCode())
                 .as("our own first change")
                 .isEqualTo(200);
         taken(guests.ask("POST", "/api/import", "text/csv", FILM, "Authorization", us));
@@ -194,7 +202,8 @@ class TeamsTest {
         assertThat(guests.get("/api/audit", "Authorization", bearer(OURS)).body())
                 .contains(OURS)
                 .doesNotContain(THEIRS);
-        assertThat(guests.get("/api/prospects", "Authorization", bearer("Lost Soul")).statusCode())
+        assertThat(guests.get("/api/prospects", "Authorization", bearer("Lost Soul"))
+                        .statusCode())
                 .isEqualTo(403);
         assertThat(guests.get("/api/prospects").statusCode()).isEqualTo(401);
     }
@@ -209,14 +218,16 @@ class TeamsTest {
     }
 
     /** Parameters that name the other team's people, where a route takes any. */
-    private static String query(String path, boolean whole, boolean unknown) {
+    private static String query(boolean whole, boolean unknown) {
         if (!whole) {
-            return "?q=power&query=ASK%7B%7D&video=a.mp4&since=mill-night".replace("mill-night", unknown ? NOBODYS : "mill-night");
+            return "?q=power&query=ASK%7B%7D&video=a.mp4&since=mill-night"
+                    .replace("mill-night", unknown ? NOBODYS : "mill-night");
         }
         String who = unknown ? NOBODYS : "oren-halloway";
         String by = unknown ? NOBODYS : "lee-arden";
         return "?prospect=" + who + "&id=" + who + "&id=silas-penhallow&first=" + by + "&second=jo-fenwick&by=" + by
-                + "&q=" + who + "&where=evaluator:" + by + "&query=ASK%7B%7D&game=" + (unknown ? NOBODYS : "mill-night");
+                + "&q=" + who + "&where=evaluator:" + by + "&query=ASK%7B%7D&game="
+                + (unknown ? NOBODYS : "mill-night");
     }
 
     /** What is said, without the id that was asked for. */

@@ -26,13 +26,14 @@ final class Openings {
     private static final int SILENCE = 1;
     private static final int TERSE = 1;
     private static final int TIMED = 3;
+    private static final int CUED = 2;
     private static final int OTHER_PHASE = 2;
     private static final int NOW = 1;
     private static final int NEW_WORDS = 1;
     private static final int OWN_TIME = 1;
     private static final int SAME_LOOK = -1;
     private static final double WORDS_OF_TERSE = 6;
-    private static final Set<String> NOWS = Set.of("now", "then");
+    private static final Set<String> NOWS = Set.of("now", "then", "here");
     private static final Set<String> GOING_ON = Set.of(
             "he", "his", "him", "you", "your", "and", "but", "so", "then", "that", "if", "because", "which", "where",
             "when", "still", "now", "see", "it", "its", "just", "or", "though", "until", "with", "i", "we", "there");
@@ -134,7 +135,7 @@ final class Openings {
             sum += notes.format() == Format.PLAIN && !terse ? OWN_TIME : 0;
         }
         sum += clause.begins() && clause.cue() > 0 && gap(clause.cue()) >= silence ? SILENCE : 0;
-        sum += terse && clause.begins() ? TERSE + (notes.format() == Format.PLAIN ? TIMED : 0) : 0;
+        sum += terse && clause.begins() ? TERSE + (notes.format() == Format.PLAIN ? TIMED : CUED) : 0;
         sum += clause.begins() && isOtherPhase(at, before) ? OTHER_PHASE : 0;
         sum += kind == Segment.Kind.REPLAY && !clause.begins() ? SAME_LOOK : 0;
         return sum >= ENOUGH;

@@ -70,6 +70,7 @@ class InventoryTest {
         "LimitProfile, 16",
         "PlanNotice, 17",
         "PlanPreset, 2",
+        "PositionGroup, 3",
         "PrerequisiteReason, 167",
         "PresetDay, 7",
         "Role, 6",

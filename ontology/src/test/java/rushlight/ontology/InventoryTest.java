@@ -99,6 +99,14 @@ class InventoryTest {
                 .hasSize(7);
     }
 
+    /** By the measures of the skills: what each one counts, and the finding that counts the same. */
+    @Test
+    void the_skills_that_film_counts_say_by_which_findings() {
+        Property shownBy = property("shownBy");
+        assertThat(facts.listSubjectsWithProperty(shownBy).toList()).hasSize(35);
+        assertThat(facts.listStatements(null, shownBy, (RDFNode) null).toList()).hasSize(44);
+    }
+
     @Test
     void the_film_log_has_its_columns() {
         assertThat(count("Column")).isEqualTo(48);

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
@@ -82,7 +83,7 @@ class PeersTest {
     }
 
     private static PeerRate beside(List<Assessment> league, Assessment he) {
-        return new Peers(GROUPS, league).beside(he).get(FINDING);
+        return Optional.ofNullable(new Peers(GROUPS, league).beside(he).get(FINDING)).orElseThrow();
     }
 
     private static List<Assessment> league(String position, int men) {

@@ -6,7 +6,7 @@ import { combobox } from '../parts/combobox.js';
 import { capital, counted, el, field, listed, percent, scroller } from '../parts/elements.js';
 import { intervalBar } from '../parts/interval.js';
 import { verdictMark } from '../parts/verdict.js';
-import { kinds } from './compare-state.js';
+import { honest, kinds } from './compare-state.js';
 
 const MOST = 4;
 
@@ -18,14 +18,14 @@ export async function mount(page, context) {
   context.title(names.length ? names.join(', ') : 'Compare');
   page.append(el('h1', {}, names.length > 1 ? `${listed(names)}, side by side` : 'Compare'),
     el('p', { class: 'lead' }, lead(found)), chooser(prospects, ids, context.open));
-  if (found) page.append(head(found), ...kinds(found.findings).map(([title, rows]) => section(title, rows, found, book)), moves(found));
+  if (found) page.append(head(found), ...kinds(found.findings).map(([title, rows]) => section(title, rows, found, book)), el('p', { class: 'soft' }, honest(found.comparisons)), moves(found));
 }
 
 function lead(found) {
-  if (!found) return 'Name two to four players. Where their likely ranges do not touch, the tape tells them apart.';
+  if (!found) return 'Name two to four players, and see where the tape tells them apart, and how far.';
   const apart = found.findings.filter(one => one.apart);
-  return apart.length ? `The tape tells them apart in ${listed(apart.slice(0, 5).map(one => label(one.finding)))}${apart.length > 5 ? ` and ${apart.length - 5} more` : ''}: there their likely ranges do not touch.`
-    : 'Nowhere do their likely ranges part: by this tape nobody can tell them apart for sure.';
+  return apart.length ? `The tape tells them apart in ${listed(apart.slice(0, 5).map(one => label(one.finding)))}${apart.length > 5 ? ` and ${apart.length - 5} more` : ''}.`
+    : 'By this tape nobody can tell them apart for sure.';
 }
 
 function chooser(prospects, ids, open) {
@@ -52,7 +52,8 @@ function section(title, rows, found, book) {
   const table = some => scroller(title, el('table', { class: 'board compare' }, el('caption', { class: 'hidden-text' }, title),
     el('thead', {}, el('tr', {}, el('th', { scope: 'col' }, 'Finding'), heads(found))),
     el('tbody', {}, some.map(row => el('tr', {},
-      el('th', { scope: 'row' }, el('a', { href: path('technique', row.finding) }, capital(label(row.finding))), row.apart ? el('div', { class: 'apart' }, 'apart') : null),
+      el('th', { scope: 'row' }, el('a', { href: path('technique', row.finding) }, capital(label(row.finding))), row.apart ? el('div', { class: 'apart' }, 'apart') : null,
+        row.differences.filter(one => row.differences.length === 1 || one.standing === row.standing).map(one => el('p', { class: 'small soft' }, one.sentence))),
       row.cells.map((cell, i) => el('td', { 'data-who': found.prospects[i].name }, cellOf(cell, row, found.prospects[i], book))))))));
   return el('section', {}, el('h2', {}, title), table(rows));
 }

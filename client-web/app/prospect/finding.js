@@ -14,7 +14,7 @@ import { ifThen } from './prospect-state.js';
 const FREE = 'another';
 
 /** @param {Object} one a finding of an assessment */
-export function told(one, { who, book }, group) {
+export function told(one, { who, book, peers }, group) {
   const id = one.finding;
   const gap = one.polarity === 'gap';
   return claim({
@@ -26,6 +26,8 @@ export function told(one, { who, book }, group) {
         gap && one.severity !== 'none' ? el('span', { class: 'soft' }, `${one.severity} severity`) : null,
         one.safety ? el('strong', {}, 'safety') : null),
       el('p', { class: 'sentence' }, one.sentence),
+      besidePeers(id, peers),
+      one.agreement?.common && group !== 'brief' ? el('p', { class: 'soft small' }, one.agreement.sentence) : null,
       group === 'duty' ? duties(one) : null,
       group === 'brief' ? null : [
         one.because ? el('p', {}, el('span', { class: 'soft' }, 'Why it matters: '), one.because) : null,
@@ -39,6 +41,17 @@ export function told(one, { who, book }, group) {
     ],
     evidence: evidence(one, who, book.get(id)),
   });
+}
+
+/** What his rate looks like among those of his position group, as soon as that is known. */
+function besidePeers(id, peers) {
+  const line = el('p', { class: 'soft small', hidden: true });
+  peers?.then(all => {
+    if (!all.has(id)) return;
+    line.textContent = all.get(id);
+    line.hidden = false;
+  });
+  return line;
 }
 
 const evidenceTitle = one => one.opportunities ? `${one.events} of ${one.opportunities}, ${counted(one.games, 'game')}: the reps` : 'The rule';

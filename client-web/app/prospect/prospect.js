@@ -29,10 +29,14 @@ export async function mount(page, context) {
   ]);
   page.append(head(who, assessment), filters(who, filter, context), el('div', { class: 'figures' }, el('div', {}, section('Where he lines up', front), section('What he opens with', moves(who))), section('What follows what', flow)));
   const fold = since(who, { signal });
-  page.append(...(fold ? [fold] : []), ...judged(assessment, { who, book, filter }));
+  page.append(...(fold ? [fold] : []), ...judged(assessment, { who, book, filter, peers: besidePeers(home, filter, signal) }));
 }
 
-function head(who, { primary, twoMoves, reps, games, leftOut }) {
+/** The sentence about his peers of each finding that is a rate; the page does not wait for the whole league. */
+const besidePeers = (home, filter, signal) => read(`${home}/assessment`, { ...filter, peers: true, reps: false }, { signal })
+  .then(({ findings: all }) => new Map(all.filter(one => one.peers && one.opportunities).map(one => [one.finding, one.peers.sentence])), () => new Map());
+
+function head(who, { primary, twoMoves, reps, games, leftOut, taggers }) {
   const main = primary
     ? `Main rush: ${label(primary.move)}, ${percent(primary.share)} of his first moves (likely range ${percent(primary.low)} to ${percent(primary.high)}).`
     : twoMoves.length === 2 ? `Two moves: ${label(twoMoves[0])} and ${label(twoMoves[1])}, neither clearly ahead.` : 'No main rush on this tape.';
@@ -43,7 +47,8 @@ function head(who, { primary, twoMoves, reps, games, leftOut }) {
     also.length ? el('p', { class: 'eyebrow' }, also.join(', ')) : null,
     el('p', { class: 'lead' }, `${counted(reps, 'rep')} from ${counted(games, 'game')}. ${main}`),
     who.notes ? el('p', {}, who.notes) : null,
-    out.length ? el('p', { class: 'soft small' }, `Left out of the counts: ${listed(out)}.`) : null);
+    out.length ? el('p', { class: 'soft small' }, `Left out of the counts: ${listed(out)}.`) : null,
+    el('p', { class: 'soft small' }, taggers.sentence));
 }
 
 function filters(who, filter, { open }) {

@@ -70,6 +70,7 @@ class InventoryTest {
         "LimitProfile, 16",
         "PlanNotice, 17",
         "PlanPreset, 2",
+        "PositionGroup, 3",
         "PrerequisiteReason, 167",
         "PresetDay, 7",
         "Role, 6",
@@ -96,6 +97,14 @@ class InventoryTest {
                 .hasSize(63);
         assertThat(facts.listSubjectsWithProperty(property("phaseOrder")).toList())
                 .hasSize(7);
+    }
+
+    /** By the measures of the skills: what each one counts, and the finding that counts the same. */
+    @Test
+    void the_skills_that_film_counts_say_by_which_findings() {
+        Property shownBy = property("shownBy");
+        assertThat(facts.listSubjectsWithProperty(shownBy).toList()).hasSize(35);
+        assertThat(facts.listStatements(null, shownBy, (RDFNode) null).toList()).hasSize(44);
     }
 
     @Test

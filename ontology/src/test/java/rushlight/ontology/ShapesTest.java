@@ -79,6 +79,12 @@ class ShapesTest {
             A column of words lists them. | rl:column-planted a rl:Column ; rl:columnName "planted" ; rl:order 99 ; rl:facet rl:rep ; rl:valueKind "words" .
             A column of terms says of which kinds. | rl:column-planted a rl:Column ; rl:columnName "planted" ; rl:order 99 ; rl:facet rl:rep ; rl:valueKind "concept" .
             A rep class reads columns of the film log. | kb:opp-chip rl:reads "colour" .
+            Only a skill that drills are chosen for is shown by a finding. | kb:hand-power rl:shownBy kb:plays-high .
+            A skill is shown by findings of the book. | kb:pad-level rl:shownBy kb:rip .
+            A skill is shown by a finding that is a rate and has a line. | kb:legal-passer-tackle rl:shownBy kb:late-or-low-hits-on-the-passer .
+            Give the group one name, of several men: "ends". | kb:group-ends <http://www.w3.org/2000/01/rdf-schema#label> "defensive ends"@en .
+            Say by which positions of a list of prospects a man is of the group. | kb:planted a rl:PositionGroup ; <http://www.w3.org/2000/01/rdf-schema#label> "planted"@en ; dct:source source:common-practice ; rl:support "common-practice" .
+            A group lies within one wider group of the book, or within none. | kb:group-ends rl:withinGroup kb:rip .
             What a role wants to see is a strength among the findings or a task. A gap goes with rl:mustBeWithout or rl:betterWithout. | kb:big-end rl:mustShow kb:anchor .
             What a role wants to see is a strength among the findings or a task. A gap goes with rl:mustBeWithout or rl:betterWithout. | kb:big-end rl:mayShow kb:plays-high .
             What a role wants a man to be without is a gap among the findings. | kb:big-end rl:betterWithout kb:holds-double-teams .

@@ -2,6 +2,7 @@ package rushlight.archive;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Collection;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import rushlight.ask.Answers;
@@ -14,6 +15,7 @@ import rushlight.findings.Assessment;
 import rushlight.findings.Assessor;
 import rushlight.findings.FindingBook;
 import rushlight.findings.OpinionsBeside;
+import rushlight.findings.Peers;
 import rushlight.findings.Profile;
 import rushlight.handbook.Handbook;
 import rushlight.index.Footage;
@@ -22,6 +24,7 @@ import rushlight.index.Page;
 import rushlight.knowledge.BrokenBookException;
 import rushlight.knowledge.Claim;
 import rushlight.knowledge.Ontology;
+import rushlight.knowledge.PositionGroup;
 import rushlight.knowledge.Taxonomy;
 import rushlight.knowledge.Training;
 import rushlight.notes.NoteReader;
@@ -207,6 +210,11 @@ public final class Book {
     /** What one tape says. */
     public Assessment assess(Tape tape) {
         return assessor.assess(tape);
+    }
+
+    /** The men of a league, to read one man's rates beside those of the others of his position group. */
+    public Peers peers(Collection<Assessment> league) {
+        return new Peers(PositionGroup.byPosition(ontology), league);
     }
 
     /** What puts opinions beside the findings they claim. */

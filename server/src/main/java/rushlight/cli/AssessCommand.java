@@ -23,6 +23,7 @@ import rushlight.film.Log;
 import rushlight.film.Prospect;
 import rushlight.film.csv.FilmLogReader;
 import rushlight.findings.Assessment;
+import rushlight.findings.Peers;
 import rushlight.situation.Tape;
 import rushlight.web.AssessAnswer;
 import rushlight.web.Beside;
@@ -52,6 +53,7 @@ import rushlight.web.Json;
             "  rushlight assess \"Jory Penwick\"",
             "  rushlight assess --log friday.csv              keep nothing, only look",
             "  rushlight assess \"Jory Penwick\" --explain r05   why the rules read that rep as they do",
+            "  rushlight assess \"Jory Penwick\" --peers         each rate beside those of his position group",
             "  rushlight assess \"Jory Penwick\" --since 2025-10-01   then and now: what got better, and what cannot"
                     + " be told"
         })
@@ -76,6 +78,11 @@ final class AssessCommand implements Callable<Integer> {
 
     @Option(names = "--short", description = "the claims and a few reps only")
     private boolean brief;
+
+    @Option(
+            names = "--peers",
+            description = "read each rate beside those of the others of his position group; no verdict hangs on it")
+    private boolean peers;
 
     @Option(
             names = "--explain",
@@ -122,7 +129,8 @@ final class AssessCommand implements Callable<Integer> {
             Stream<Assessment> assessed = wanted.get().stream().flatMap(p -> archive.assess(p.id()).stream());
             Opinions opinions = Opinions.of(archive);
             Projections projections = Projections.of(archive);
-            print(archive.book(), assessed.toList(), one -> Beside.of(one, opinions, projections));
+            Function<Assessment, Beside> told = one -> Beside.of(one, opinions, projections);
+            print(archive.book(), assessed.toList(), peers ? among(archive.book().peers(archive.assess()), told) : told);
             return 0;
         }
     }
@@ -155,8 +163,13 @@ final class AssessCommand implements Callable<Integer> {
         if (since.isPresent()) {
             return progress(book, book.tapes(his).stream());
         }
-        print(book, book.assess(his), one -> Beside.NOTHING);
+        Function<Assessment, Beside> nothing = one -> Beside.NOTHING;
+        print(book, book.assess(his), peers ? among(book.peers(book.assess(read)), nothing) : nothing);
         return 0;
+    }
+
+    private static Function<Assessment, Beside> among(Peers league, Function<Assessment, Beside> told) {
+        return one -> told.apply(one).with(league, one);
     }
 
     private void print(Book book, List<Assessment> assessments, Function<Assessment, Beside> beside) {

@@ -2,6 +2,7 @@ package rushlight.cli;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import rushlight.evidence.Interval;
@@ -9,6 +10,7 @@ import rushlight.evidence.Verdict;
 import rushlight.film.Prospect;
 import rushlight.findings.Assessment;
 import rushlight.findings.Judged;
+import rushlight.findings.PeerRate;
 import rushlight.findings.Polarity;
 import rushlight.findings.Primary;
 import rushlight.knowledge.Taxonomy;
@@ -30,9 +32,13 @@ final class AssessText {
 
     /** Writes with the labels of the book. */
     AssessText(Taxonomy taxonomy, Depth depth) {
+        this(taxonomy, depth, Map.of());
+    }
+
+    private AssessText(Taxonomy taxonomy, Depth depth, Map<String, PeerRate> peers) {
         this.taxonomy = taxonomy;
         this.depth = depth;
-        this.findings = new FindingText(taxonomy, depth);
+        this.findings = new FindingText(taxonomy, depth, peers);
     }
 
     String of(Assessment assessment) {
@@ -41,6 +47,10 @@ final class AssessText {
 
     /** The same with what people said and think of him. */
     String of(Assessment assessment, Beside beside) {
+        return new AssessText(taxonomy, depth, beside.peers()).written(assessment, beside);
+    }
+
+    private String written(Assessment assessment, Beside beside) {
         Page page = new Page();
         head(page, assessment);
         List<Judged> inOrder =
@@ -95,6 +105,7 @@ final class AssessText {
                             + taxonomy.shown(assessment.twoMoves().get(1)) + ", neither clearly ahead.");
         }
         leftOut(page, assessment.leftOut());
+        page.wrapped("", "", assessment.taggers());
     }
 
     private String primary(Primary primary) {

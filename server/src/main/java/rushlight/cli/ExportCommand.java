@@ -31,6 +31,10 @@ import rushlight.film.csv.FilmLogWriter;
             "",
             "A name that ends in .csv makes a film log that imports again as it is; one that ends in .ttl makes"
                     + " Turtle.",
+            "",
+            "Both hold the film alone. What people keep beside it (opinions, projections, saved questions, decisions on"
+                    + " notes, texts of reports), the history of changes and your overlay.ttl are not in them: copy the"
+                    + " whole data folder, while nothing has it open, to keep those.",
             ""
         })
 final class ExportCommand implements Callable<Integer> {
@@ -69,7 +73,7 @@ final class ExportCommand implements Callable<Integer> {
         try (Archive archive = data.open()) {
             if (turtle) {
                 whole(archive::writeTurtle);
-                out.println("Wrote the film as Turtle to " + file + ".");
+                out.println("Wrote the film as Turtle to " + file + "; opinions and projections are not in it.");
                 return 0;
             }
             List<Log> logs = archive.logs().stream().filter(this::isWanted).toList();

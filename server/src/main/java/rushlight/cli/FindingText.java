@@ -5,10 +5,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import rushlight.evidence.Verdict;
 import rushlight.findings.Evidence;
 import rushlight.findings.Judged;
+import rushlight.findings.PeerRate;
 import rushlight.findings.Polarity;
 import rushlight.knowledge.Taxonomy;
 import rushlight.report.VerdictMarks;
@@ -19,10 +21,15 @@ final class FindingText {
 
     private final Taxonomy taxonomy;
     private final Depth depth;
+    private final Map<String, PeerRate> peers;
 
-    FindingText(Taxonomy taxonomy, Depth depth) {
+    /**
+     * @param peers his rates among those of his peers, by finding; what is not in it is not told
+     */
+    FindingText(Taxonomy taxonomy, Depth depth, Map<String, PeerRate> peers) {
         this.taxonomy = taxonomy;
         this.depth = depth;
+        this.peers = peers;
     }
 
     static boolean stands(Verdict verdict) {
@@ -43,6 +50,8 @@ final class FindingText {
         boolean gap = one.finding().polarity() == Polarity.GAP;
         page.line(gap ? line + " ".repeat(Math.max(2, Page.WIDTH - line.length() - weight.length())) + weight : line);
         page.wrapped(INDENT, INDENT, one.sentence());
+        Optional.ofNullable(peers.get(one.finding().slug()))
+                .ifPresent(rate -> page.wrapped(INDENT + "Beside his peers: ", INDENT, rate.sentence()));
         if (inFull) {
             detail(page, one);
         }
@@ -61,6 +70,7 @@ final class FindingText {
             page.wrapped(INDENT + "May come from: ", INDENT, labels(one.rootedIn()) + ".");
         }
         if (depth != Depth.SHORT) {
+            one.seenAlike().ifPresent(alike -> page.wrapped(INDENT, INDENT, alike.sentence()));
             train(page, one);
         }
         reps(page, one.evidence().reps());

@@ -26,9 +26,9 @@ final class RoleText {
             page.line("  " + head + " ".repeat(Math.max(1, 20 - head.length()))
                     + capital(fit.role().shown()));
             page.wrapped("      ", "      ", fit.summary());
+            needs(page, "Required", fit.required(), depth);
             if (depth == Depth.FULL) {
-                needs(page, "Required", fit.required());
-                needs(page, "Welcome", fit.preferred());
+                needs(page, "Welcome", fit.preferred(), depth);
             }
         }
     }
@@ -46,14 +46,19 @@ final class RoleText {
         page.blank().wrapped("Jobs: ", "    ", text + ".");
     }
 
-    private static void needs(Page page, String title, List<RoleFit.Need> needs) {
+    /** Each thing asked for with its reps; the sentence of its count where everything is spelled out. */
+    private static void needs(Page page, String title, List<RoleFit.Need> needs, Depth depth) {
         for (RoleFit.Need need : needs) {
             String label = need.judged().finding().shown();
+            var rate = need.judged().outcome().rate();
+            String counted = rate.opportunities() == 0
+                    ? "no chance on tape yet."
+                    : rate.events() + " of " + rate.opportunities() + ".";
             page.wrapped(
                     "      " + title + ", " + word(need.shown()) + ": ",
                     "        ",
-                    (need.asked().without() ? "clear of \"" + label + "\"" : label) + ". "
-                            + need.judged().sentence());
+                    (need.asked().without() ? "clear of \"" + label + "\"" : label)
+                            + (depth == Depth.FULL ? ". " + need.judged().sentence() : ", " + counted));
             RepsText.list(
                     page,
                     "        ",

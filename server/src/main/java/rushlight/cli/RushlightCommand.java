@@ -37,6 +37,7 @@ import picocli.CommandLine.Spec;
             NotesCommand.class,
             AssessCommand.class,
             AskCommand.class,
+            CompareCommand.class,
             AgreeCommand.class,
             PlanCommand.class,
             CountersCommand.class,
@@ -61,7 +62,7 @@ final class RushlightCommand implements Runnable {
     public void run() {
         throw new CommandLine.ParameterException(
                 spec.commandLine(),
-                "Say what to do: demo, import, notes, assess, ask, agree, plan, counters, technique, answers, teach, report,"
-                        + " check, export, serve or user.");
+                "Say what to do: demo, import, notes, assess, ask, compare, agree, plan, report, counters, technique, answers,"
+                        + " teach, check, export, backup, restore, serve or user.");
     }
 }

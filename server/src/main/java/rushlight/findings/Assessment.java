@@ -59,6 +59,24 @@ public record Assessment(
         roles = List.copyOf(roles);
     }
 
+    /** How many of his reps two evaluators have read. */
+    public int readTwice() {
+        return findings.stream()
+                .findFirst()
+                .flatMap(one -> one.evidence().tape().readTwice())
+                .map(twice -> twice.first().size())
+                .orElse(0);
+    }
+
+    /** Whether more than one evaluator stands behind the tags, in a sentence. */
+    public String taggers() {
+        int twice = readTwice();
+        return twice == 0
+                ? "One tagger: nobody else has read these games, so how far the tags can be relied on is not known."
+                : "Two taggers read " + twice + (twice == 1 ? " rep" : " reps")
+                        + " of his; each finding says how far they see it alike.";
+    }
+
     /** The finding with this slug. */
     public Optional<Judged> finding(String slug) {
         return findings.stream()

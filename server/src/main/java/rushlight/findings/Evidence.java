@@ -57,6 +57,10 @@ public final class Evidence {
                 .orElse("");
     }
 
+    Tape tape() {
+        return tape;
+    }
+
     Sample sample() {
         return sample;
     }

@@ -81,6 +81,13 @@ public record Judged(
         };
     }
 
+    /** How far two evaluators see it alike; empty where nobody else has read his reps, or a rule concluded it. */
+    public Optional<SeenAlike> seenAlike() {
+        return evidence.tape()
+                .readTwice()
+                .flatMap(twice -> finding.counting().scope().map(scope -> SeenAlike.of(twice, scope)));
+    }
+
     Judged with(List<String> mixed, List<String> rooted) {
         return new Judged(
                 finding, outcome, games, heavyOpponent, bounds, conditional, mixed, rooted, evidence, sentence);

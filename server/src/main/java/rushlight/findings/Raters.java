@@ -27,7 +27,7 @@ record Raters(int common, int same, String name, double value) {
     /** The fewest common reps from which anything is concluded. */
     static final int ENOUGH = 30;
 
-    private static final double LOPSIDED = 0.8;
+    static final double LOPSIDED = 0.8;
     private static final double RELIABLE = 0.8;
     private static final double TENTATIVE = 0.667;
 

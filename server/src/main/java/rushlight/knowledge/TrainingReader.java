@@ -116,6 +116,7 @@ final class TrainingReader {
                 facts.one(node, "judgedAt", levels),
                 Double.parseDouble(facts.needed(node, "trainability")),
                 facts.text(node, "measuredBy").orElse(""),
+                facts.slugs(node, "shownBy"),
                 layers.of(Rl.slug(node)),
                 ontology.isLocal(node));
     }

@@ -1,6 +1,7 @@
 package rushlight.plan;
 
 import java.util.Comparator;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import rushlight.evidence.Line;
 import rushlight.evidence.Rate;
@@ -8,6 +9,7 @@ import rushlight.evidence.Side;
 import rushlight.evidence.Verdict;
 import rushlight.findings.Judged;
 import rushlight.findings.Measure;
+import rushlight.findings.Polarity;
 import rushlight.findings.Severity;
 import rushlight.knowledge.TrainedSkill;
 
@@ -17,11 +19,13 @@ import rushlight.knowledge.TrainedSkill;
  *
  * @param gap the gap
  * @param skill the skill that it shows to be missing
+ * @param shown what film counts of that skill; empty where no finding counts it, or on too few chances
  * @param score 0 to 1000
  * @param perGame opportunities a game
  * @param sure how sure the gap is, 0 to 1
  */
-record Ranked(Judged gap, TrainedSkill skill, int score, double perGame, double sure) {
+record Ranked(
+        Judged gap, TrainedSkill skill, Optional<ShownSkill> shown, int score, double perGame, double sure) {
     /** Where a gap has no rate that could fall short, the middle is taken. */
     private static final double MIDDLE = 0.5;
     /** What a coach wants lies this far on the good side of the line. */
@@ -29,17 +33,17 @@ record Ranked(Judged gap, TrainedSkill skill, int score, double perGame, double 
     /** Situations that come this often in a game, or more often, count in full. */
     private static final double OFTEN = 10;
 
-    static Ranked of(Judged gap, TrainedSkill skill, int games) {
+    static Ranked of(Judged gap, TrainedSkill skill, Optional<ShownSkill> shown, int games) {
         Rate rate = gap.outcome().rate();
         double perGame = (double) rate.opportunities() / Math.max(1, games);
         double sure = sure(gap);
         double score = 1000
-                * shortfall(gap)
+                * shortfall(gap, shown)
                 * cost(gap.finding().severity())
                 * sure
                 * Math.sqrt(Math.min(1, perGame / OFTEN))
                 * skill.trainability();
-        return new Ranked(gap, skill, (int) Math.round(score), perGame, sure);
+        return new Ranked(gap, skill, shown, (int) Math.round(score), perGame, sure);
     }
 
     String finding() {
@@ -63,7 +67,9 @@ record Ranked(Judged gap, TrainedSkill skill, int score, double perGame, double 
     String words() {
         return "It weighs " + score + " of 1000: " + gap.finding().severity().slug() + " severity, "
                 + Math.round(100 * sure) + " % sure, " + count(perGame) + " a game, a skill that moves "
-                + pace(skill.trainability()) + " in one block.";
+                + pace(skill.trainability()) + " in one block."
+                + shown.map(film -> " What film shows of " + skill.label() + ": " + film.words())
+                        .orElse("");
     }
 
     private static String count(double perGame) {
@@ -96,6 +102,12 @@ record Ranked(Judged gap, TrainedSkill skill, int score, double perGame, double 
         return verdict == Verdict.CONFIRMED ? 0.95 : verdict == Verdict.LIKELY ? 0.80 : 0.50;
     }
 
+    /** How far the skill falls short where film counts it and it does; else how far the gap does. */
+    private static double shortfall(Judged gap, Optional<ShownSkill> shown) {
+        double skill = shown.map(film -> shortfall(film.judged())).orElse(0.0);
+        return skill > 0 ? skill : shortfall(gap);
+    }
+
     /** How far the good rate is below what a coach wants, as a part of it: 0 to 1. */
     private static double shortfall(Judged gap) {
         OptionalDouble line = gap.finding().standard().line();
@@ -103,7 +115,8 @@ record Ranked(Judged gap, TrainedSkill skill, int score, double perGame, double 
         if (line.isEmpty() || gap.finding().measure() != Measure.RATE || rate.opportunities() < Line.FLOOR) {
             return MIDDLE;
         }
-        boolean bad = gap.finding().standard().side().orElse(Side.ABOVE) == Side.ABOVE;
+        boolean strength = gap.finding().polarity() == Polarity.STRENGTH;
+        boolean bad = (gap.finding().standard().side().orElse(Side.ABOVE) == Side.ABOVE) != strength;
         double event = (rate.events() + 0.5) / (rate.opportunities() + 1.0);
         double good = bad ? 1 - event : event;
         double wanted = Math.min(0.95, (bad ? 1 - line.getAsDouble() : line.getAsDouble()) + ABOVE_THE_LINE);

@@ -30,10 +30,12 @@ final class SkillRoots {
     }
 
     private final Training training;
+    private final Assessment assessment;
     private final Map<String, State> states = new HashMap<>();
 
     SkillRoots(Training training, Assessment assessment, Set<String> has) {
         this.training = training;
+        this.assessment = assessment;
         for (Judged one : assessment.findings()) {
             if (one.finding().polarity() != Polarity.GAP) {
                 continue;
@@ -54,6 +56,14 @@ final class SkillRoots {
         return gap.finding().advice().trainFirst().stream()
                 .flatMap(skill -> training.skill(skill).stream())
                 .reduce((earlier, later) -> later);
+    }
+
+    /** What film counts of a skill: of the findings that show it the one with most chances, where there are enough to say. */
+    Optional<ShownSkill> film(TrainedSkill skill) {
+        return skill.shownBy().stream()
+                .flatMap(slug -> assessment.finding(slug).stream())
+                .flatMap(one -> ShownSkill.of(one).stream())
+                .max(Comparator.comparingInt(shown -> shown.good().opportunities()));
     }
 
     State state(String skill) {

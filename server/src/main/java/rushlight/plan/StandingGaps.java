@@ -52,7 +52,7 @@ final class StandingGaps {
             Optional<TrainedSkill> skill = roots.shownBy(one);
             if (safe && leans(one)) {
                 skill.filter(s -> !isOut(one.finding().slug()) && !isOut(s.slug()))
-                        .ifPresent(s -> leaning.add(Ranked.of(one, s, assessment.games())));
+                        .ifPresent(s -> leaning.add(Ranked.of(one, s, roots.film(s), assessment.games())));
             } else if (skill.isEmpty()) {
                 leave(one, "It says what to look at; there is no skill to train for it.");
                 if (!safe) {
@@ -64,7 +64,7 @@ final class StandingGaps {
                     blocked = Optional.of("a matter of safety was left out by hand");
                 }
             } else {
-                ranked.add(Ranked.of(one, skill.get(), assessment.games()));
+                ranked.add(Ranked.of(one, skill.get(), roots.film(skill.get()), assessment.games()));
             }
         }
         ranked.sort(Ranked.firstThingsFirst());

@@ -106,7 +106,7 @@ final class WorkChooser {
                 continue;
             }
             List<Ranked> own = bySkill.computeIfAbsent(skill.get().slug(), s -> new ArrayList<>());
-            finding.ifPresent(f -> own.add(Ranked.of(f, skill.get(), assessment.games())));
+            finding.ifPresent(f -> own.add(Ranked.of(f, skill.get(), roots.film(skill.get()), assessment.games())));
             weights.putIfAbsent(skill.get().slug(), weight);
         }
     }

@@ -23,6 +23,7 @@ import rushlight.situation.Sighting;
  * @param reps reps on the tape
  * @param games games they come from
  * @param leftOut reps kept out of the counts
+ * @param taggers whether more than one evaluator stands behind the tags
  * @param primary the move he opens with most, null where none clearly leads
  * @param twoMoves the two he opens with most, where neither leads
  * @param findings in order of their slugs
@@ -37,6 +38,7 @@ public record AssessAnswer(
         int reps,
         int games,
         Assessment.LeftOut leftOut,
+        Taggers taggers,
         Optional<Main> primary,
         List<String> twoMoves,
         List<Finding> findings,
@@ -46,6 +48,9 @@ public record AssessAnswer(
         List<ProjectionAnswer> projections) {
     /** The move he opens with most, with its share and the share's likely range. */
     public record Main(String move, double share, double low, double high) {}
+
+    /** How many of his reps two evaluators have read, and the same in a sentence. */
+    public record Taggers(int readTwice, String sentence) {}
 
     /** One row of a count. */
     public record Row(String value, int opportunities, int events) {}
@@ -104,7 +109,9 @@ public record AssessAnswer(
             String because,
             String sentence,
             Optional<String> question,
-            boolean local) {}
+            boolean local,
+            Optional<PeerAnswer> peers,
+            Optional<AlikeAnswer> agreement) {}
 
     /** The answer for one assessment. */
     public static AssessAnswer of(Assessment assessment) {
@@ -125,10 +132,11 @@ public record AssessAnswer(
                 assessment.reps(),
                 assessment.games(),
                 assessment.leftOut(),
+                new Taggers(assessment.readTwice(), assessment.taggers()),
                 assessment.primary().map(AssessAnswer::main),
                 assessment.twoMoves(),
                 assessment.findings().stream()
-                        .map(judged -> finding(judged, spoken, withReps))
+                        .map(judged -> finding(judged, beside, withReps))
                         .toList(),
                 assessment.conclusions(),
                 spoken.apart().stream()
@@ -145,7 +153,7 @@ public record AssessAnswer(
         return new Main(primary.move(), primary.rate().share().orElse(0), shown.low(), shown.high());
     }
 
-    private static Finding finding(Judged judged, Spoken spoken, boolean withReps) {
+    private static Finding finding(Judged judged, Beside beside, boolean withReps) {
         Outcome outcome = judged.outcome();
         var finding = judged.finding();
         return new Finding(
@@ -181,7 +189,7 @@ public record AssessAnswer(
                                 c.verdict().slug()))
                         .toList(),
                 reps(judged, withReps),
-                spoken.to(finding.slug()).stream()
+                beside.spoken().to(finding.slug()).stream()
                         .map(one -> SaidAnswer.of(
                                 one.opinion(), Optional.of(one.agreement().slug()), one.sentence()))
                         .toList(),
@@ -189,7 +197,9 @@ public record AssessAnswer(
                 finding.advice().because(),
                 judged.sentence(),
                 finding.advice().question(),
-                finding.local());
+                finding.local(),
+                Optional.ofNullable(beside.peers().get(finding.slug())).map(PeerAnswer::of),
+                judged.seenAlike().map(AlikeAnswer::of));
     }
 
     private static Optional<List<Bound>> bounds(Judged judged) {

@@ -1,23 +1,25 @@
 package rushlight.web;
 
 import com.fasterxml.jackson.annotation.JsonUnwrapped;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.TreeMap;
 import rushlight.findings.Assessment;
 import rushlight.findings.Judged;
 import rushlight.findings.Profile;
+import rushlight.findings.SideBySide;
 
 /**
  * A few prospects side by side.
  *
  * @param prospects who, in the order asked for
+ * @param comparisons how many differences were tested together
  * @param findings what any of them has film of: what sets them apart first, then what matters more
  * @param moves their opening moves, most used first
  */
-public record CompareAnswer(List<Who> prospects, List<Row> findings, List<MoveRow> moves) {
+public record CompareAnswer(List<Who> prospects, int comparisons, List<Row> findings, List<MoveRow> moves) {
     /** One of them. */
     public record Who(@JsonUnwrapped ProspectBrief brief, Optional<AssessAnswer.Main> primary) {}
 
@@ -25,9 +27,40 @@ public record CompareAnswer(List<Who> prospects, List<Row> findings, List<MoveRo
      * One finding.
      *
      * @param cells in the order of the prospects
-     * @param apart whether the likely ranges of two of them do not touch
+     * @param apart whether the tape tells two of them apart
+     * @param standing what it tells best of any two of them
+     * @param differences each two of them; none where it is no rate that is compared
      */
-    public record Row(String finding, String polarity, String severity, List<FindingCell> cells, boolean apart) {}
+    public record Row(
+            String finding,
+            String polarity,
+            String severity,
+            List<FindingCell> cells,
+            boolean apart,
+            String standing,
+            List<DifferenceCell> differences) {}
+
+    /**
+     * Two of them.
+     *
+     * @param more id of the one with the larger rate
+     * @param less id of the other
+     * @param difference of the two rates, 0 to 1; null where one has no chance
+     * @param low end of its likely range
+     * @param high end of its likely range
+     * @param p two-sided mid-p of Fisher's test; null where it was not tested
+     * @param adjusted the same for all comparisons together (Benjamini and Hochberg)
+     */
+    public record DifferenceCell(
+            String more,
+            String less,
+            OptionalDouble difference,
+            OptionalDouble low,
+            OptionalDouble high,
+            OptionalDouble p,
+            OptionalDouble adjusted,
+            String standing,
+            String sentence) {}
 
     /** One opening move. */
     public record MoveRow(String move, List<MoveCell> cells) {}
@@ -40,41 +73,62 @@ public record CompareAnswer(List<Who> prospects, List<Row> findings, List<MoveRo
 
     /** Lays them side by side. */
     public static CompareAnswer of(List<Side> sides) {
+        List<Assessment> all = sides.stream().map(Side::assessment).toList();
+        SideBySide beside = SideBySide.of(all);
         return new CompareAnswer(
-                sides.stream().map(side -> who(side.assessment())).toList(), findings(sides), moves(sides));
+                all.stream().map(CompareAnswer::who).toList(),
+                beside.comparisons(),
+                findings(beside, all),
+                moves(sides));
     }
 
     private static Who who(Assessment one) {
         return new Who(ProspectBrief.of(one), one.primary().map(AssessAnswer::main));
     }
 
-    private static List<Row> findings(List<Side> sides) {
-        record Told(Row row, Judged most) {}
-        List<Told> told = new ArrayList<>();
-        for (Judged first : sides.get(0).assessment().findings()) {
-            String slug = first.finding().slug();
-            List<Judged> all = sides.stream()
-                    .flatMap(side -> side.assessment().finding(slug).stream())
-                    .toList();
-            boolean seen = all.stream().anyMatch(j -> j.outcome().rate().opportunities() > 0);
-            if (seen && all.size() == sides.size()) {
-                List<FindingCell> cells = all.stream().map(FindingCell::of).toList();
-                boolean apart = cells.stream().anyMatch(a -> cells.stream().anyMatch(a::isApartFrom));
-                Row row = new Row(
-                        slug,
-                        first.finding().polarity().slug(),
-                        first.finding().severity().slug(),
-                        cells,
-                        apart);
-                told.add(new Told(
-                        row, all.stream().min(Judged.mostTellingFirst()).orElse(first)));
-            }
-        }
-        return told.stream()
-                .sorted(Comparator.<Told, Boolean>comparing(one -> !one.row().apart())
-                        .thenComparing(Told::most, Judged.mostTellingFirst()))
-                .map(Told::row)
+    private static List<Row> findings(SideBySide beside, List<Assessment> all) {
+        return beside.rows().stream()
+                .filter(row -> row.judged().stream()
+                        .anyMatch(one -> one.outcome().rate().opportunities() > 0))
+                .sorted(Comparator.comparing((SideBySide.Row row) -> row.standing() != SideBySide.Standing.APART)
+                        .thenComparing(CompareAnswer::most, Judged.mostTellingFirst()))
+                .map(row -> row(row, all))
                 .toList();
+    }
+
+    private static Judged most(SideBySide.Row row) {
+        return row.judged().stream().min(Judged.mostTellingFirst()).orElseThrow();
+    }
+
+    private static Row row(SideBySide.Row row, List<Assessment> all) {
+        return new Row(
+                row.finding().slug(),
+                row.finding().polarity().slug(),
+                row.finding().severity().slug(),
+                row.judged().stream().map(FindingCell::of).toList(),
+                row.standing() == SideBySide.Standing.APART,
+                row.standing().slug(),
+                row.gaps().stream().map(gap -> difference(gap, all)).toList());
+    }
+
+    private static DifferenceCell difference(SideBySide.Gap gap, List<Assessment> all) {
+        boolean known = gap.difference().first().opportunities() > 0
+                && gap.difference().second().opportunities() > 0;
+        boolean tested = gap.isTested();
+        return new DifferenceCell(
+                all.get(gap.first()).prospect().id(),
+                all.get(gap.second()).prospect().id(),
+                only(known, gap.difference().observed()),
+                only(known, gap.likely().low()),
+                only(known, gap.likely().high()),
+                only(tested, gap.p()),
+                only(tested, gap.adjusted()),
+                gap.standing().slug(),
+                gap.sentence());
+    }
+
+    private static OptionalDouble only(boolean known, double value) {
+        return known ? OptionalDouble.of(value) : OptionalDouble.empty();
     }
 
     private static List<MoveRow> moves(List<Side> sides) {

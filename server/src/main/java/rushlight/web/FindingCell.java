@@ -30,13 +30,6 @@ public record FindingCell(
                 judged.finding().standard().line());
     }
 
-    /** Whether the likely ranges of two cells do not touch. */
-    public boolean isApartFrom(FindingCell other) {
-        return low.isPresent()
-                && other.low.isPresent()
-                && (low.getAsDouble() > other.high.orElse(1) || high.orElse(1) < other.low.getAsDouble());
-    }
-
     private static OptionalDouble end(Optional<Double> value) {
         return value.map(OptionalDouble::of).orElseGet(OptionalDouble::empty);
     }

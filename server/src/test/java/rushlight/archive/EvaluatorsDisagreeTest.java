@@ -1,6 +1,7 @@
 package rushlight.archive;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.io.ByteArrayInputStream;
 import java.nio.charset.StandardCharsets;
@@ -19,6 +20,7 @@ import rushlight.film.csv.FilmLogReader;
 import rushlight.film.csv.ReadResult;
 import rushlight.findings.Assessment;
 import rushlight.findings.Judged;
+import rushlight.findings.SeenAlike;
 
 /** What two evaluators do not agree on carries no sure word, in memory, in the index and wherever it is asked for. */
 @DisplayNameGeneration(ReplaceUnderscores.class)
@@ -66,6 +68,25 @@ class EvaluatorsDisagreeTest {
 
         assertThat(judged.verdict()).isEqualTo(Verdict.LIKELY);
         assertThat(judged.sentence()).contains("alpha 0.76, 0.80 is needed to be sure");
+    }
+
+    /** The counts of the two tests above; the range is of resamples and holds the coefficient. */
+    @Test
+    void how_far_two_see_it_alike_stands_beside_the_finding_with_the_reps() {
+        SeenAlike alike = assessed(logs("Ada", EvaluatorsDisagreeTest::ada), logs("Ben", rep -> rep % 2 == 0))
+                .seenAlike()
+                .orElseThrow();
+
+        assertThat(alike.reps()).hasSize(REPS);
+        assertThat(alike.alike()).isEqualTo(30);
+        assertThat(alike.name()).isEqualTo("alpha");
+        assertThat(alike.value().orElseThrow()).isCloseTo(0.473, within(0.0005));
+        assertThat(alike.likely().orElseThrow().contains(0.473)).isTrue();
+        assertThat(alike.sentence())
+                .startsWith("Two taggers both call 40 reps a chance and see it alike on 30 (alpha 0.47, likely ")
+                .endsWith("; 1 is full agreement, 0 is luck).");
+        assertThat(assessed(logs("Ada", EvaluatorsDisagreeTest::ada)).seenAlike())
+                .isEmpty();
     }
 
     @Test

@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -222,7 +223,7 @@ class OpinionsTest {
     }
 
     private String answer() {
-        return Json.text(AssessAnswer.of(archive.assess(id()).orElseThrow(), new Beside(spoken(), List.of()), true));
+        return Json.text(AssessAnswer.of(archive.assess(id()).orElseThrow(), new Beside(spoken(), List.of(), Map.of()), true));
     }
 
     private String id() {

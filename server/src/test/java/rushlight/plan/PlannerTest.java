@@ -94,6 +94,19 @@ class PlannerTest {
         assertThat(work.left()).extracting(Work.Left::finding).contains("trouble-stacking-pullers");
     }
 
+    /** Of the log by hand: the gap no-inside-counter counts the misses, so what is good is the rest of its chances. */
+    @Test
+    void the_reasons_say_what_film_shows_of_the_skill() {
+        Assessment one = player("Tavish Mordell");
+        Work work = made(PLANNER.plan(one, PlanRequest.open())).work();
+        var rate = one.finding("no-inside-counter").orElseThrow().outcome().rate();
+
+        assertThat(String.join(" ", work.target("inside-step-redirect").orElseThrow().because()))
+                .contains("What film shows of inside re-direct: " + (rate.opportunities() - rate.events()) + " of "
+                        + rate.opportunities() + " good (")
+                .contains("by \"no inside counter\"");
+    }
+
     @Test
     void where_nobody_names_the_rules_nobody_hits_anybody() {
         Plan plan = made(

@@ -103,8 +103,12 @@ final class FilmRoutes {
         ofTape(ctx, (footage, tape, narrowing) -> {
             Assessment assessed =
                     archive.book().assess(narrowing(narrowing, tape).of(tape));
+            Beside beside = Beside.of(assessed, opinions, projections);
+            boolean peers = Request.flag(ctx, "peers", false);
             return AssessAnswer.of(
-                    assessed, Beside.of(assessed, opinions, projections), Request.flag(ctx, "reps", true));
+                    assessed,
+                    peers ? beside.with(archive.book().peers(league(footage)), assessed) : beside,
+                    Request.flag(ctx, "reps", true));
         });
     }
 
@@ -128,7 +132,11 @@ final class FilmRoutes {
                 version.now(),
                 () -> archive.watch(footage -> BoardAnswer.of(
                         chosen,
-                        footage.tapes().parallel().map(archive.book()::assess).toList())));
+                        league(footage))));
+    }
+
+    private List<Assessment> league(Footage footage) {
+        return footage.tapes().parallel().map(archive.book()::assess).toList();
     }
 
     private void compare(Context ctx) {

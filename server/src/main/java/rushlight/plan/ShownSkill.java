@@ -1,0 +1,37 @@
+package rushlight.plan;
+
+import java.util.Optional;
+import rushlight.evidence.Interval;
+import rushlight.evidence.Line;
+import rushlight.evidence.Rate;
+import rushlight.evidence.Side;
+import rushlight.findings.Judged;
+import rushlight.findings.Measure;
+import rushlight.findings.Polarity;
+
+/**
+ * What film counts of a skill.
+ *
+ * @param judged the finding that counts it
+ * @param good the chances in which it was there
+ */
+record ShownSkill(Judged judged, Rate good) {
+    /** Empty where the finding is no rate, or has fewer chances than anything is said on. */
+    static Optional<ShownSkill> of(Judged judged) {
+        Rate rate = judged.outcome().rate();
+        if (judged.finding().measure() != Measure.RATE || rate.opportunities() < Line.FLOOR) {
+            return Optional.empty();
+        }
+        boolean above = judged.finding().standard().side().orElse(Side.ABOVE) == Side.ABOVE;
+        boolean bad = above != (judged.finding().polarity() == Polarity.STRENGTH);
+        return Optional.of(new ShownSkill(judged, bad ? rate.mirrored() : rate));
+    }
+
+    /** "31 of 60 good (52 %, likely range 41 to 62 %), by \"plays high\"." */
+    String words() {
+        Interval likely = good.jeffreys(Rate.SHOWN);
+        return good.events() + " of " + good.opportunities() + " good ("
+                + Math.round(100 * good.share().orElse(0)) + " %, likely range " + Math.round(100 * likely.low()) + " to "
+                + Math.round(100 * likely.high()) + " %), by \"" + judged.finding().shown() + "\".";
+    }
+}

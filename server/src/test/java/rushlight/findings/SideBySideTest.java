@@ -1,0 +1,95 @@
+package rushlight.findings;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import org.junit.jupiter.api.DisplayNameGeneration;
+import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
+import org.junit.jupiter.api.Test;
+import rushlight.evidence.BenjaminiHochberg;
+
+/** Two men and what the tape may say of their difference. */
+@DisplayNameGeneration(ReplaceUnderscores.class)
+class SideBySideTest {
+    private static final World WORLD = World.with("""
+            kb:high-beside a skos:Concept , rl:Finding ;
+              skos:prefLabel "high pads beside"@en ;
+              skos:definition "Plays high."@en ;
+              rl:polarity rl:gap ; rl:severity rl:low ; rl:line 0.20 ; rl:trueSide rl:above ; rl:minimum 8 ;
+              rl:opportunity shape:run-beside ; rl:event shape:high-beside .
+            shape:run-beside a sh:NodeShape ; sh:property [ sh:path rl:phase ; sh:hasValue "run" ] .
+            shape:high-beside a sh:NodeShape ; sh:property [ sh:path rl:fault ; sh:hasValue kb:high-pads ] .
+            """);
+
+    /** Newcombe's interval and Fisher's p were held to published tables in the tests of the statistics themselves. */
+    @Test
+    void nine_of_ten_and_three_of_ten_are_told_apart_with_the_range_of_the_difference() {
+        SideBySide.Gap gap = gap(3, 10, 9, 10);
+
+        assertThat(gap.first()).isEqualTo(1);
+        assertThat(gap.difference().observed()).isCloseTo(0.6, within(1e-12));
+        assertThat(gap.standing()).isEqualTo(SideBySide.Standing.APART);
+        // Two-sided: 1,7,... of 12 in 20: (100 x 120 + 45 x 10 ... ) by hand below 0.02; half the table's own weight is taken off.
+        assertThat(gap.p()).isCloseTo(0.0109, within(0.003));
+        assertThat(gap.sentence())
+                .startsWith("Tam Orrin 9 of 10, Tam Orrin 3 of 10: the tape tells them apart (60 points between them,"
+                        + " likely range ");
+    }
+
+    @Test
+    void a_man_with_fewer_chances_than_the_finding_wants_is_not_compared() {
+        SideBySide.Gap gap = gap(7, 7, 0, 30);
+
+        assertThat(gap.standing()).isEqualTo(SideBySide.Standing.NOT_ENOUGH_TAPE);
+        assertThat(gap.sentence())
+                .isEqualTo("Tam Orrin 7 of 7, Tam Orrin 0 of 30: not enough tape to compare; each wants 8 chances.");
+    }
+
+    @Test
+    void equal_rates_are_not_told_apart_and_not_called_equal() {
+        assertThat(gap(4, 12, 5, 15).sentence())
+                .contains("the tape cannot tell them apart (0 points between them, likely range -")
+                .doesNotContain("equal");
+    }
+
+    @Test
+    void in_the_league_the_more_is_compared_the_more_a_difference_must_show() {
+        List<Assessment> league = DemoLeague.assessed().assessments().stream()
+                .sorted((a, b) -> a.prospect().id().compareTo(b.prospect().id()))
+                .limit(4)
+                .toList();
+        SideBySide four = SideBySide.of(league);
+        List<SideBySide.Gap> all =
+                four.rows().stream().flatMap(row -> row.gaps().stream()).toList();
+
+        assertThat(four.comparisons())
+                .isEqualTo((int) all.stream().filter(SideBySide.Gap::isTested).count());
+        assertThat(all).extracting(SideBySide.Gap::standing).contains(SideBySide.Standing.values());
+        assertThat(all).allSatisfy(gap -> {
+            assertThat(gap.adjusted()).isGreaterThanOrEqualTo(gap.p());
+            assertThat(gap.difference().observed()).isNotNegative();
+            assertThat(gap.likely().contains(gap.difference().observed())).isTrue();
+            assertThat(gap.standing() == SideBySide.Standing.APART)
+                    .isEqualTo(gap.isTested() && gap.adjusted() <= BenjaminiHochberg.ALLOWED);
+        });
+        assertThat(four.rows()).allSatisfy(row -> assertThat(row.gaps())
+                .hasSize(row.finding().measure() == Measure.RATE ? 6 : 0));
+    }
+
+    private static SideBySide.Gap gap(int x1, int n1, int x2, int n2) {
+        return SideBySide.of(List.of(man(x1, n1), man(x2, n2))).rows().stream()
+                .filter(row -> row.finding().slug().equals("high-beside"))
+                .findFirst()
+                .orElseThrow()
+                .gaps()
+                .get(0);
+    }
+
+    private static Assessment man(int events, int chances) {
+        return WORLD.assess(WORLD.film()
+                .game("Opener", "")
+                .reps(events, "phase=run fault=high-pads")
+                .reps(chances - events, "phase=run"));
+    }
+}

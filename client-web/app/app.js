@@ -18,6 +18,7 @@ const PAGES = {
   notes: () => import('./notes/notes.js'),
   compare: () => import('./compare/compare.js'),
   board: () => import('./board/board.js'),
+  plan: () => import('./plan/plan.js'),
   'cross-check': () => import('./cross-check/cross-check.js'),
   lost: () => import('./shell/lost.js'),
 };
@@ -28,6 +29,7 @@ const MENU = [
   ['Film', '/film', ['film', 'sheet']],
   ['Notes', '/notes', ['notes']],
   ['Import', '/import', ['import']],
+  ['Plan', '/plan', ['plan']],
   ['Compare', '/compare', ['compare']],
   ['Cross-check', '/cross-check', ['cross-check']],
 ];

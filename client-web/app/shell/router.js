@@ -17,6 +17,8 @@ const PAGES = [
   ['compare', '/compare'],
   ['board', '/board'],
   ['cross-check', '/cross-check'],
+  ['plan', '/plan'],
+  ['plan', '/plan/:id'],
 ];
 
 /**

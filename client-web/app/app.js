@@ -21,6 +21,7 @@ const PAGES = {
   report: () => import('./report/report.js'),
   compare: () => import('./compare/compare.js'),
   board: () => import('./board/board.js'),
+  plan: () => import('./plan/plan.js'),
   'cross-check': () => import('./cross-check/cross-check.js'),
   'sign-in': () => import('./sign-in/sign-in.js'),
   lost: () => import('./shell/lost.js'),
@@ -32,6 +33,7 @@ const MENU = [
   ['Film', '/film', ['film', 'sheet']],
   ['Notes', '/notes', ['notes']],
   ['Import', '/import', ['import']],
+  ['Plan', '/plan', ['plan']],
   ['Compare', '/compare', ['compare']],
   ['Cross-check', '/cross-check', ['cross-check']],
 ];

@@ -4,11 +4,11 @@ import { wayBack } from './notices.js';
 
 const EVERYWHERE = [
   ['/', 'to the question box'],
-  ['g then a', 'Ask'], ['g then b', 'Board'], ['g then k', 'Book'], ['g then f', 'Film log'], ['g then n', 'Notes'], ['g then i', 'Import'], ['g then c', 'Compare'], ['g then x', 'Cross-check'],
+  ['g then a', 'Ask'], ['g then b', 'Board'], ['g then k', 'Book'], ['g then f', 'Film log'], ['g then n', 'Notes'], ['g then i', 'Import'], ['g then p', 'Plan'], ['g then c', 'Compare'], ['g then x', 'Cross-check'],
   ['Ctrl + Z', 'undo what the last notice tells of'],
   ['?', 'this list'],
 ];
-const GOES = { a: '/', b: '/board', k: '/technique', f: '/film', n: '/notes', i: '/import', c: '/compare', x: '/cross-check' };
+const GOES = { a: '/', b: '/board', k: '/technique', f: '/film', n: '/notes', i: '/import', p: '/plan', c: '/compare', x: '/cross-check' };
 
 let ofPage = { title: '', keys: [] };
 let going = false;

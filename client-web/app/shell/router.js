@@ -19,6 +19,8 @@ const PAGES = [
   ['board', '/board'],
   ['cross-check', '/cross-check'],
   ['sign-in', '/sign-in'],
+  ['plan', '/plan'],
+  ['plan', '/plan/:id'],
 ];
 
 /**

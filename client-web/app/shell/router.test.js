@@ -9,6 +9,11 @@ test('a rep has an address of its own, escaped parts are read back', () =>
     name: 'sheet', parameters: { prospect: 'tavish-mordell', game: 'harrow vale', rep: 'r04' },
   }));
 
+test('a plan has an address of its own, and there is one to choose a player', () => {
+  assert.deepEqual(place('/plan/lucan-whitlow'), { name: 'plan', parameters: { id: 'lucan-whitlow' } });
+  assert.equal(place('/plan').name, 'plan');
+});
+
 test('an unknown address is lost, and so is one that is not well escaped', () => {
   assert.equal(place('/nowhere/at/all').name, 'lost');
   assert.equal(place('/technique/%E0%A4%A').name, 'lost');

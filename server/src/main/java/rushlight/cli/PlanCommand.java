@@ -2,6 +2,8 @@ package rushlight.cli;
 
 import java.io.PrintWriter;
 import java.nio.file.Files;
+import java.time.Instant;
+import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -9,16 +11,23 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import rushlight.archive.Archive;
 import rushlight.archive.Book;
 import rushlight.film.Prospect;
 import rushlight.findings.Assessment;
+import rushlight.plan.Plan;
 import rushlight.plan.PlanAnswer;
 import rushlight.plan.PlanRequest;
+import rushlight.report.practice.FieldSheet;
+import rushlight.report.practice.Practice;
+import rushlight.report.practice.PracticeCalendar;
 import rushlight.web.Json;
 import rushlight.web.PlanSheet;
+import rushlight.web.Practices;
 
 /** Turns what film shows of a prospect into weeks of practice. */
 @Command(
@@ -41,9 +50,19 @@ import rushlight.web.PlanSheet;
             "  rushlight plan \"Oren Castellow\"",
             "  rushlight plan \"Oren Castellow\" --weeks 6 --sessions 3 --minutes 20 --start 2026-08-03",
             "  rushlight plan \"Oren Castellow\" --preset off-season --work-on set-recognition",
+            "  rushlight plan \"Oren Castellow\" --start 2026-08-03 --format ics --at 15:30 > castellow.ics",
+            "  rushlight plan \"Oren Castellow\" --format sheet > castellow.html",
             "  rushlight plan \"Oren Castellow\" --profile high-school-2014 --checked 2026-08-01 --approved thud"
         })
 final class PlanCommand implements Callable<Integer> {
+    /** How a plan is written. */
+    enum Kind {
+        TEXT,
+        JSON,
+        ICS,
+        SHEET
+    }
+
     @Mixin
     private DataFolder data = new DataFolder();
 
@@ -53,8 +72,15 @@ final class PlanCommand implements Callable<Integer> {
     @Mixin
     private PlanOptions options = new PlanOptions();
 
-    @Mixin
-    private FormatOption format = new FormatOption();
+    @Option(
+            names = "--format",
+            paramLabel = "text|json|ics|sheet",
+            defaultValue = "text",
+            description = "to read (default), for programs, for a calendar, or a sheet to print for the field")
+    private Kind format = Kind.TEXT;
+
+    @Option(names = "--at", paramLabel = "TIME", description = "with ics: when a session begins, such as 15:30")
+    private Optional<LocalTime> at = Optional.empty();
 
     @Spec
     private CommandSpec spec;
@@ -78,7 +104,15 @@ final class PlanCommand implements Callable<Integer> {
                 return 1;
             }
             Optional<PlanRequest> request = options.request(slugs -> slugs(archive.book(), slugs));
-            return request.isEmpty() ? 1 : plan(archive.book(), assessment.get(), request.get());
+            if (request.isEmpty()) {
+                return 1;
+            }
+            if (format == Kind.ICS && request.get().time().start().isEmpty()) {
+                throw new ParameterException(
+                        spec.commandLine(),
+                        "A calendar wants dates: name the first day with --start, such as --start 2026-08-03.");
+            }
+            return plan(archive.book(), assessment.get(), request.get());
         }
     }
 
@@ -86,15 +120,29 @@ final class PlanCommand implements Callable<Integer> {
         PlanAnswer answer = book.planner().plan(assessment, request);
         boolean made = answer instanceof PlanAnswer.Made;
         PlanText text = new PlanText(book.taxonomy());
-        if (format.isJson()) {
+        if (format == Kind.JSON) {
             out().print(Json.text(
                     PlanSheet.of(assessment.prospect(), answer, book.training().notices())));
         } else if (answer instanceof PlanAnswer.Made plan) {
-            out().print(text.of(plan.plan()));
+            write(book, plan.plan(), text);
         } else {
             err().print(text.none(assessment.prospect().name(), answer));
         }
         return made ? 0 : 1;
+    }
+
+    private void write(Book book, Plan plan, PlanText text) {
+        if (format == Kind.TEXT) {
+            out().print(text.of(plan));
+            return;
+        }
+        Practice practice = new Practices(book.taxonomy(), book.training()).of(PlanSheet.of(plan));
+        if (format == Kind.ICS) {
+            new PracticeCalendar(practice, at).write(out(), Instant.now());
+        } else {
+            out().print(new FieldSheet().of(practice));
+        }
+        out().flush();
     }
 
     /** The slugs of what was named; empty, and told, where a name is nobody's. */

@@ -63,6 +63,15 @@ final class PlanDays {
         if (minutes < 1 || minutes > most) {
             refused.add("A session has 1 to " + most + " minutes, but this is " + minutes + ".");
         }
+        request.time().start().map(LocalDate::getYear).filter(year -> year < 1900 || year > 2200).ifPresent(year -> {
+            refused.add("The first day lies in the year " + year + "; is that meant?");
+        });
+        int last = weeks * sessions;
+        request.wants().fixed().stream()
+                .filter(wish -> !inside(wish, last))
+                .findFirst()
+                .ifPresent(wish -> refused.add("A drill was given a session by hand that is not among the " + last
+                        + " of these weeks: take that back, or plan more weeks."));
         if (request.there().people().orElse(1) < 1) {
             refused.add("One man is there at least: himself.");
         }
@@ -77,6 +86,11 @@ final class PlanDays {
                                 .collect(Collectors.joining(", "))
                         + "."));
         return refused;
+    }
+
+    private static boolean inside(Wish wish, int sessions) {
+        int session = wish instanceof Wish.Pin pin ? pin.session() : wish instanceof Wish.Drop d ? d.session() : 0;
+        return session >= 0 && session < Math.max(1, sessions);
     }
 
     List<Day> days() {

@@ -27,6 +27,8 @@ final class RulesInForce {
     static final String CONTACT_A_PRACTICE = "contact-minutes-a-practice";
     static final String CONTACT_DAYS = "contact-days-a-week";
     static final String HIGHEST = "highest-contact-level";
+    private static final BigDecimal MOST = BigDecimal.valueOf(10_000);
+    private static final int DIGITS = 4;
     private static final String HOUSE = "profile-house";
     private static final String UNKNOWN = "profile-unknown";
     private static final String YOUNG = "profile-young-athletes";
@@ -208,6 +210,11 @@ final class RulesInForce {
     }
 
     private void refuseLooser(String kind, BigDecimal own) {
+        if (own.compareTo(MOST) > 0 || own.scale() > DIGITS) {
+            refused.add("The number for \"" + kind + "\" is from 0 to " + MOST + ", with " + DIGITS
+                    + " digits after the point at most.");
+            return;
+        }
         Optional<Plan.Held> book = ofBook(kind);
         if (book.isEmpty()) {
             refused.add("No rule that applies here has a number for \"" + kind + "\", so there is nothing to tighten.");

@@ -6,18 +6,21 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.UnaryOperator;
 
 /** Holds a schedule to what is counted by day and by week: full contact, spread of a skill, keeping it up, rest. */
 final class WeekCheck {
     private final PlanTask task;
     private final PlanLimits limits;
     private final List<List<Exercise>> plan;
+    private final UnaryOperator<String> names;
     private final List<Breach> breaches;
 
-    WeekCheck(PlanTask task, List<List<Exercise>> plan, List<Breach> breaches) {
+    WeekCheck(PlanTask task, List<List<Exercise>> plan, UnaryOperator<String> names, List<Breach> breaches) {
         this.task = task;
         this.limits = task.limits();
         this.plan = plan;
+        this.names = names;
         this.breaches = breaches;
     }
 
@@ -40,11 +43,11 @@ final class WeekCheck {
         }
         days.forEach((number, day) -> {
             if (day[0] > 0 && day[0] + day[1] > limits.contactMinutesADay()) {
-                add("C03", "day " + (number + 1), day[0] + " + " + day[1] + " min of full contact");
+                add("C03", label(number), contactWords(day[0], day[1]) + ", at most " + limits.contactMinutesADay());
             }
             int[] before = days.getOrDefault(number - 1, new int[2]);
             if (day[0] + day[1] > 0 && before[0] + before[1] > 0 && day[0] + before[0] > 0) {
-                add("C03", "day " + (number + 1), "full contact on two days in a row");
+                add("C03", label(number), "full contact on two days in a row");
             }
         });
     }
@@ -74,20 +77,40 @@ final class WeekCheck {
         }
         String where = "week " + week;
         if (own > limits.ownContactMinutesAWeek() || (own > 0 && own + team > limits.contactMinutesAWeek())) {
-            add("C03", where, own + " + " + team + " min of full contact");
+            add(
+                    "C03",
+                    where,
+                    contactWords(own, team) + ", at most " + limits.ownContactMinutesAWeek() + " of the plan"
+                            + (limits.contactMinutesAWeek() == Integer.MAX_VALUE
+                                    ? ""
+                                    : " and " + limits.contactMinutesAWeek() + " in all"));
         }
         if (days.size() > limits.daysAWeek() || minutes > limits.minutesAWeek()) {
-            add("C21", where, days.size() + " days, " + minutes + " min");
+            add("C21", where, days.size() + " days and " + minutes + " min, at most " + limits.daysAWeek() + " days and "
+                            + limits.minutesAWeek() + " min");
         }
         sessions.forEach((skill, count) -> {
             if (count > limits.sessionsAWeek()) {
-                add("C11", where, skill + " in " + count + " sessions, at most " + limits.sessionsAWeek());
+                add("C11", where, names.apply(skill) + " in " + count + " sessions, at most " + limits.sessionsAWeek());
             }
         });
         begun.stream().sorted().filter(skill -> !sessions.containsKey(skill)).forEach(skill -> {
-            breaches.add(new Breach(Rule.of("C12"), where, "nothing of " + skill + ", begun before", true));
+            breaches.add(new Breach(Rule.of("C12"), where, "nothing of " + names.apply(skill) + ", begun before", true));
         });
         begun.addAll(trained);
+    }
+
+    /** The session of a day of the block. */
+    private String label(int day) {
+        return task.slots().stream()
+                .filter(slot -> slot.day() == day)
+                .map(Slot::label)
+                .findFirst()
+                .orElse("");
+    }
+
+    private static String contactWords(int own, int team) {
+        return own + " min of full contact" + (team > 0 ? " on top of the team's " + team : "");
     }
 
     private int contact(List<Exercise> items) {

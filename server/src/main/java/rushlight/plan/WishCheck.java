@@ -1,16 +1,18 @@
 package rushlight.plan;
 
 import java.util.List;
+import java.util.function.UnaryOperator;
 
 /** Holds a schedule to what a person decided, and says it in words. */
 final class WishCheck {
     private WishCheck() {}
 
-    static void check(PlanTask task, List<List<String>> sessions, List<Breach> breaches) {
+    static void check(
+            PlanTask task, List<List<String>> sessions, UnaryOperator<String> names, List<Breach> breaches) {
         for (Wish wish : task.wishes()) {
             boolean lacking = wish instanceof Wish.Pin;
             if (!kept(wish, sessions)) {
-                breaches.add(new Breach(rule(task, wish), "", "not kept", lacking));
+                breaches.add(new Breach(rule(task, wish, names), "", "not kept", lacking));
             }
         }
     }
@@ -42,21 +44,25 @@ final class WishCheck {
 
     /** The wish as a rule of the schedule. */
     static Rule rule(PlanTask task, Wish wish) {
+        return rule(task, wish, UnaryOperator.identity());
+    }
+
+    private static Rule rule(PlanTask task, Wish wish, UnaryOperator<String> names) {
         if (wish instanceof Wish.Pin pin) {
             return new Rule(
                     "W",
-                    pin.exercise() + " in " + task.slots().get(pin.session()).label());
+                    names.apply(pin.exercise()) + " in " + task.slots().get(pin.session()).label());
         }
         if (wish instanceof Wish.Drop drop) {
             return new Rule(
                     "W",
-                    "no " + drop.exercise() + " in "
+                    "no " + names.apply(drop.exercise()) + " in "
                             + task.slots().get(drop.session()).label());
         }
         if (wish instanceof Wish.Leave leave) {
-            return new Rule("W", "no " + leave.exercise());
+            return new Rule("W", "no " + names.apply(leave.exercise()));
         }
         Wish.Before before = (Wish.Before) wish;
-        return new Rule("W", before.earlier() + " before " + before.later());
+        return new Rule("W", names.apply(before.earlier()) + " before " + names.apply(before.later()));
     }
 }

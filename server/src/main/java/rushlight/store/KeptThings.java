@@ -56,6 +56,11 @@ public final class KeptThings {
         return new KeptReports(graph);
     }
 
+    /** Plans of practice. */
+    public KeptPlans plans() {
+        return new KeptPlans(graph);
+    }
+
     /** Everything of a kind. */
     public List<Kept> all(String kind) {
         String start = Addresses.DATA + kind + "/";

@@ -9,8 +9,15 @@ import java.util.Optional;
  * @param state {@code running}, {@code done} or {@code failed}
  * @param step what it is doing, for people
  * @param done from 0 to 1
- * @param report what came of it
+ * @param report what came of an import
+ * @param plan what came of a request for a plan
  * @param problem why it failed, as problem details
  */
 public record JobAnswer(
-        String job, String state, String step, double done, Optional<ImportReport> report, Optional<Object> problem) {}
+        String job,
+        String state,
+        String step,
+        double done,
+        Optional<ImportReport> report,
+        Optional<PlanSheet> plan,
+        Optional<Object> problem) {}

@@ -1,7 +1,10 @@
 package rushlight.web;
 
+import java.time.DayOfWeek;
+import java.time.format.TextStyle;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import rushlight.knowledge.Drill;
 import rushlight.plan.Plan;
@@ -62,6 +65,11 @@ public record PlanWeek(int week, List<Session> sessions) {
                     s.blocks().stream().map(PlanWeek::block).toList()));
         }
         return new PlanWeek(week.week(), sessions);
+    }
+
+    /** A day of the week as people write it. */
+    static String name(DayOfWeek day) {
+        return day.getDisplayName(TextStyle.FULL, Locale.ENGLISH);
     }
 
     private static Block block(Plan.Block b) {

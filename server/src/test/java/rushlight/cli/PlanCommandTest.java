@@ -2,17 +2,24 @@ package rushlight.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import biweekly.Biweekly;
+import biweekly.ICalendar;
+import biweekly.util.DateTimeComponents;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import rushlight.report.book.HtmlChecker;
 
 /** Plans as a coach asks for them at the command line. */
 @DisplayNameGeneration(ReplaceUnderscores.class)
@@ -87,6 +94,67 @@ class PlanCommandTest {
         Said nothing = plan("--work-on", "no such thing at all");
         assertThat(nothing.code()).isEqualTo(1);
         nothing.isPolite();
+    }
+
+    @Test
+    void a_calendar_has_an_event_for_every_session_on_its_day_and_says_who_decides() throws IOException {
+        List<String> words = new ArrayList<>(List.of(HITTING));
+        words.addAll(List.of("--start", "2026-08-03", "--format", "ics", "--at", "15:30"));
+        ICalendar calendar =
+                Biweekly.parse(plan(words.toArray(String[]::new)).out()).first();
+        JsonNode sheet = json("--start", "2026-08-03");
+
+        List<String> days = new ArrayList<>();
+        for (JsonNode session : sheet.findParents("place")) {
+            if (!session.get("blocks").isEmpty()) {
+                days.add(session.get("date").asText() + "T15:30");
+            }
+        }
+        assertThat(calendar.getEvents())
+                .extracting(event -> {
+                    DateTimeComponents start =
+                            event.getDateStart().getValue().getRawComponents();
+                    return String.format(
+                            "%d-%02d-%02dT%02d:%02d",
+                            start.getYear(), start.getMonth(), start.getDate(), start.getHour(), start.getMinute());
+                })
+                .containsExactlyElementsOf(days);
+        assertThat(days).isNotEmpty();
+        assertThat(calendar.getEvents())
+                .allSatisfy(event -> assertThat(event.getDescription().getValue())
+                        .contains("Certified coaches and licensed medical staff decide"));
+        Said undated = plan("--format", "ics");
+        assertThat(undated.code()).isEqualTo(2);
+        assertThat(undated.err()).contains("name the first day with --start");
+    }
+
+    @Test
+    void the_sheet_for_the_field_is_sound_html_with_every_block_and_every_caution(@TempDir Path folder) throws Exception {
+        List<String> words = new ArrayList<>(List.of(HITTING));
+        words.addAll(List.of("--format", "sheet"));
+        String html = plan(words.toArray(String[]::new)).out();
+        Path file = Files.writeString(folder.resolve("sheet.html"), html);
+        Document page = Jsoup.parse(html);
+        JsonNode sheet = json();
+
+        assertThat(new HtmlChecker().complaints(List.of(file))).isEmpty();
+        int blocks = 0;
+        for (JsonNode session : sheet.findParents("place")) {
+            blocks += session.get("blocks").size();
+        }
+        assertThat(page.select(".blocks > li .box")).hasSize(blocks);
+        for (JsonNode caution : sheet.get("cautions")) {
+            assertThat(page.text()).contains(caution.get("text").asText().replaceAll("\\s+", " "));
+        }
+        assertThat(page.select(".decides").text())
+                .isEqualTo(sheet.get("decides").asText());
+    }
+
+    private static JsonNode json(String... more) throws IOException {
+        List<String> words = new ArrayList<>(List.of(HITTING));
+        words.addAll(List.of(more));
+        words.addAll(List.of("--format", "json"));
+        return new ObjectMapper().readTree(plan(words.toArray(String[]::new)).out());
     }
 
     private static Said plan(String... options) {

@@ -10,6 +10,7 @@ import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import rushlight.web.ImportReport;
 import rushlight.web.JobAnswer;
+import rushlight.web.PlanSheet;
 
 /** Long work, one after the other, that one can ask how far it is. */
 final class Jobs implements AutoCloseable {
@@ -36,8 +37,20 @@ final class Jobs implements AutoCloseable {
     };
     private int last;
 
-    /** Begins work and gives its first answer. */
+    /** What came of work. */
+    private record Outcome(Optional<ImportReport> report, Optional<PlanSheet> plan) {}
+
+    /** Begins an import and gives its first answer. */
     JobAnswer begin(Function<Progress, ImportReport> work) {
+        return started(progress -> new Outcome(Optional.of(work.apply(progress)), Optional.empty()));
+    }
+
+    /** Begins the search for a plan and gives its first answer. */
+    JobAnswer beginPlan(Function<Progress, PlanSheet> work) {
+        return started(progress -> new Outcome(Optional.empty(), Optional.of(work.apply(progress))));
+    }
+
+    private JobAnswer started(Function<Progress, Outcome> work) {
         JobAnswer begun;
         synchronized (jobs) {
             last++;
@@ -60,10 +73,10 @@ final class Jobs implements AutoCloseable {
         worker.shutdown();
     }
 
-    private void run(String name, Function<Progress, ImportReport> work) {
+    private void run(String name, Function<Progress, Outcome> work) {
         try {
-            ImportReport report = work.apply((step, done) -> put(running(name, step, done)));
-            put(new JobAnswer(name, "done", "Done", 1, Optional.of(report), Optional.empty()));
+            Outcome outcome = work.apply((step, done) -> put(running(name, step, done)));
+            put(new JobAnswer(name, "done", "Done", 1, outcome.report(), outcome.plan(), Optional.empty()));
         } catch (ProblemException e) {
             put(failed(name, e.problem()));
         } catch (RuntimeException e) {
@@ -73,11 +86,12 @@ final class Jobs implements AutoCloseable {
     }
 
     private static JobAnswer running(String name, String step, double done) {
-        return new JobAnswer(name, "running", step, done, Optional.empty(), Optional.empty());
+        return new JobAnswer(
+                name, "running", step, done, Optional.empty(), Optional.empty(), Optional.empty());
     }
 
     private static JobAnswer failed(String name, Problem problem) {
-        return new JobAnswer(name, "failed", "Failed", 1, Optional.empty(), Optional.of(problem));
+        return new JobAnswer(name, "failed", "Failed", 1, Optional.empty(), Optional.empty(), Optional.of(problem));
     }
 
     private void put(JobAnswer answer) {

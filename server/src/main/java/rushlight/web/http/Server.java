@@ -95,6 +95,9 @@ public final class Server implements AutoCloseable {
         routes.addAll(film.routes());
         routes.addAll(new FigureRoutes(archive, version, film).routes());
         routes.addAll(new ReportRoutes(archive, version).routes());
+        Planning planning = new Planning(archive, version);
+        routes.addAll(new PlanRoutes(archive, planning, jobs).routes());
+        routes.addAll(new KeptPlanRoutes(archive, planning).routes());
         routes.addAll(new ProgressRoutes(archive, version, film).routes());
         routes.addAll(new RepRoutes(archive, version).routes());
         routes.addAll(new ChangeRoutes(archive, version).routes());

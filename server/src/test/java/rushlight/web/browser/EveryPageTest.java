@@ -45,6 +45,8 @@ class EveryPageTest {
         /compare?id=tavish-mordell&id=keverne-toll                         | Where the tape tells them apart
         /cross-check                                                       | of them they read differently somewhere
         /sign-in                                                           | Nobody has to sign in here
+        /plan                                                              | Choose a player
+        /plan/lucan-whitlow?weeks=1&sessions=2                             | Week by week
         /nowhere                                                           | There is no such page
         """)
     void a_page_is_whole_in_any_light_and_at_any_width(String path, String words) {

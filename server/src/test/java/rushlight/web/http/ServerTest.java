@@ -43,6 +43,7 @@ class ServerTest {
     private static final String JSON_TYPE = "application/json";
     private static final String REP = "/api/reps/teo-maravale/merrow-bay-at-calder-mill-2025-09-06/r02";
     private static final String REPORT = "/api/prospects/teo-maravale/report";
+    private static final String PLAN = "/api/prospects/lucan-whitlow/plan";
     private static final String CROSS_CHECK =
             "/api/cross-check?first=m-ordway&second=T.%20Quillon&prospect=jem-sorrelby";
     private static final String NOTES = "[0:04] Wide 9. Chop, dip. Sack.\n[0:15] Five tech. Bull rush, stoned.\n";
@@ -107,6 +108,8 @@ class ServerTest {
                 "/api/prospects/teo-maravale/findings/primary-without-counter/reps",
                 "/api/prospects/teo-maravale/findings/wide-rush-task/reps",
                 "/api/prospects/teo-maravale/projections",
+                "/api/plan/choices",
+                "/api/prospects/teo-maravale/plan",
                 "/api/ask?q=who%20wrong-arms%20kick-outs&limit=3",
                 "/api/board?finding=primary-without-counter&finding=effort-fades",
                 "/api/compare?id=teo-maravale&id=bram-aldersey",
@@ -183,6 +186,7 @@ class ServerTest {
         for (String wish : List.of("take", "ignore", "bring-back")) {
             send("POST", "/api/notes/learned/" + wish, JSON_TYPE, "{\"key\": \"nix\"}");
         }
+        planned();
         send("PUT", "/api/opinions/nix", JSON_TYPE, "");
         send("DELETE", "/api/opinions/nix", JSON_TYPE, "");
         send("POST", "/api/cross-check/reconcile", JSON_TYPE, "{}");
@@ -197,6 +201,137 @@ class ServerTest {
         assertThat(json(get(where)).get("state").asText()).isEqualTo("done");
 
         assertThat(CONTRACT.called()).containsAll(CONTRACT.operations());
+    }
+
+    /** A plan is made, held against its limits, kept, put on paper and into a calendar, brought back and taken back. */
+    private static void planned() throws Exception {
+        String asked = "{\"weeks\": 1, \"sessions\": 2, \"start\": \"2026-08-03\"}";
+        HttpResponse<byte[]> made = send("POST", PLAN, JSON_TYPE, asked);
+        assertThat(made.statusCode()).isEqualTo(200);
+        String change = changed(asked, json(made));
+        assertThat(json(send("POST", PLAN + "/check", JSON_TYPE, change)).at("/kept").asBoolean())
+                .isTrue();
+        String first = etag(PLAN);
+        assertThat(send("PUT", PLAN, JSON_TYPE, change).statusCode()).isEqualTo(428);
+        assertThat(send("PUT", PLAN, JSON_TYPE, change, "If-Match", first).statusCode())
+                .isEqualTo(200);
+        assertThat(send("PUT", PLAN, JSON_TYPE, change, "If-Match", first).statusCode())
+                .isEqualTo(412);
+        assertThat(json(get(PLAN)).at("/sheet")).isEqualTo(json(made));
+        assertThat(Contract.text(get(PLAN + ".html")))
+                .contains("class=\"box\"", json(made).get("decides").asText());
+        assertThat(Contract.text(get(PLAN + ".ics?at=15:30"))).contains("DTSTART:20260803T153000");
+        assertThat(send("DELETE", PLAN, JSON_TYPE, "", "If-Match", etag(PLAN)).statusCode())
+                .isEqualTo(200);
+        assertThat(get(PLAN + ".html").statusCode()).isEqualTo(404);
+        assertThat(send("POST", PLAN + "/restore?version=1", JSON_TYPE, "", "If-Match", etag(PLAN))
+                        .statusCode())
+                .isEqualTo(200);
+        assertThat(json(get(PLAN)).at("/version").asInt()).isEqualTo(3);
+        assertThat(json(get(PLAN + "?version=2")).at("/takenBack").asBoolean()).isTrue();
+        send("DELETE", PLAN, JSON_TYPE, "", "If-Match", etag(PLAN));
+        JsonNode job = json(send("POST", PLAN, JSON_TYPE, asked, "Prefer", "respond-async"));
+        String where = "/api/jobs/" + job.get("job").asText();
+        while (json(get(where)).get("state").asText().equals("running")) {
+            Thread.sleep(20);
+        }
+        assertThat(json(get(where)).at("/plan")).isEqualTo(json(made));
+    }
+
+    private static String changed(String asked, JsonNode sheet) throws JsonProcessingException {
+        ObjectNode change = JSON.createObjectNode();
+        change.set("request", JSON.readTree(asked));
+        ArrayNode skills = change.putArray("skills");
+        sheet.get("workOn").forEach(one -> skills.add(one.get("skill").asText()));
+        ArrayNode sessions = change.putArray("sessions");
+        for (JsonNode week : sheet.get("weeks")) {
+            for (JsonNode session : week.get("sessions")) {
+                ArrayNode blocks = sessions.addArray();
+                session.get("blocks").forEach(block -> blocks.add(block.get("exercise").asText()));
+            }
+        }
+        return JSON.writeValueAsString(change);
+    }
+
+    @Test
+    void a_plan_changed_by_hand_is_told_in_words_what_it_breaks_and_is_not_kept() throws Exception {
+        String asked = "{\"weeks\": 1, \"sessions\": 2}";
+        JsonNode made = json(send("POST", PLAN, JSON_TYPE, asked));
+        ObjectNode change = (ObjectNode) JSON.readTree(changed(asked, made));
+        ArrayNode first = (ArrayNode) change.at("/sessions/0");
+        change.at("/sessions/1").forEach(first::add);
+        ((ArrayNode) change.at("/sessions/1")).removeAll();
+        String all = JSON.writeValueAsString(change);
+
+        JsonNode check = json(send("POST", PLAN + "/check", JSON_TYPE, all));
+        HttpResponse<byte[]> kept = send("PUT", PLAN, JSON_TYPE, all, "If-Match", etag(PLAN));
+
+        assertThat(check.get("kept").asBoolean()).isFalse();
+        assertThat(check.get("breaches").findValuesAsText("sentence"))
+                .isNotEmpty()
+                .anyMatch(sentence -> sentence.matches("Week 1 [A-Z][a-z]+day: .* The limit: .*"));
+        assertThat(check.at("/weeks/0/sessions/1/blocks")).isEmpty();
+        assertThat(kept.statusCode()).isEqualTo(422);
+        assertThat(json(kept).get("detail").asText()).startsWith("A plan that breaks a limit is not kept: ");
+    }
+
+    @Test
+    void a_request_that_no_plan_can_grant_hears_what_clashes() throws Exception {
+        JsonNode made = json(send("POST", PLAN, JSON_TYPE, "{\"weeks\": 2, \"sessions\": 2}"));
+        String check = made.findValuesAsText("exercise").stream()
+                .filter(slug -> slug.startsWith("check-"))
+                .findFirst()
+                .orElseThrow();
+        String asked = "{\"weeks\": 2, \"sessions\": 2, \"workOn\": [\"" + check.substring("check-".length())
+                + "\"], \"fixed\": [{\"wish\": \"pin\", \"exercise\": \"" + check + "\", \"session\": 0}]}";
+
+        JsonNode sheet = json(send("POST", PLAN, JSON_TYPE, asked));
+
+        assertThat(sheet.get("weeks")).isEmpty();
+        assertThat(sheet.get("decides").asText()).contains("licensed medical staff decide");
+        assertThat(sheet.at("/none/clash").toString())
+                .contains("a check in the last week", "what was decided by hand: the check of ");
+        assertThat(sheet.at("/none/giveUp/0").asText()).startsWith("take back what was decided by hand: the check of ");
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            {"weeks": 99} | A block has 1 to 12 weeks
+            {"weeks": -2147483648} | A block has 1 to 12 weeks
+            {"preset": "<b>"} | There are no weeks called
+            {"start": "soon"} | is a date such as
+            {"start": "+999999999-12-31"} | is that meant
+            {"limits": {"contact-minutes-a-week": 1e999999999}} | from 0 to 10000
+            {"limits": {"contact-minutes-a-week": 1e-999999999}} | from 0 to 10000
+            {"limits": {"nix": null}} | has no number
+            {"workOn": [null]} | lacks a name
+            {"workOn": ["nix"]} | neither a finding nor a skill
+            {"fixed": [null]} | names a wish
+            {"fixed": [{"wish": "jump", "exercise": "x"}]} | pin, drop, leave or before
+            {"fixed": [{"wish": "pin", "exercise": "x", "session": 0}]} | no drill "x"
+            {"fixed": [{"wish": "pin", "exercise": "x", "session": -1}]} | not among the
+            """)
+    void a_plan_is_refused_in_words_whatever_is_asked_for(String body, String why) throws Exception {
+        HttpResponse<byte[]> answer = send("POST", PLAN, JSON_TYPE, body);
+
+        assertThat(answer.statusCode()).as(Contract.text(answer)).isEqualTo(422);
+        assertThat(Contract.text(answer).replace("\\\"", "\"")).contains(why);
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "{}",
+                "{\"request\": {}}",
+                "{\"request\": {}, \"skills\": [], \"sessions\": []}",
+                "{\"request\": {}, \"skills\": [\"nix\"], \"sessions\": [[\"x\"]]}",
+                "{\"request\": {}, \"skills\": [null], \"sessions\": [null]}",
+                "{\"request\": {\"weeks\": 0}, \"skills\": [], \"sessions\": [[]]}"
+            })
+    void sessions_that_are_no_plan_are_told_so(String body) throws Exception {
+        assertThat(send("POST", PLAN + "/check", JSON_TYPE, body).statusCode()).isEqualTo(422);
+        assertThat(send("PUT", PLAN, JSON_TYPE, body, "If-Match", "*").statusCode())
+                .isEqualTo(422);
     }
 
     @Test
@@ -877,6 +1012,15 @@ class ServerTest {
                 "PUT /api/opinions/nix",
                 "DELETE /api/opinions/nix",
                 "GET /api/prospects/nix/projections",
+                "GET /api/prospects/nix/plan",
+                "GET /api/prospects/teo-maravale/plan.html",
+                "GET /api/prospects/teo-maravale/plan.ics?at=noon",
+                "GET /api/prospects/teo-maravale/plan?version=7",
+                "GET /api/prospects/teo-maravale/plan?version=x",
+                "POST /api/prospects/nix/plan",
+                "POST /api/prospects/teo-maravale/plan/check",
+                "POST /api/prospects/teo-maravale/plan/restore",
+                "DELETE /api/prospects/teo-maravale/plan",
                 "GET /api/prospects/teo-maravale/projections/nix",
                 "DELETE /api/prospects/teo-maravale/projections/nix",
                 "POST /api/reps",

@@ -47,6 +47,8 @@ import picocli.CommandLine.Spec;
             CheckCommand.class,
             ExportCommand.class,
             PublishCommand.class,
+            BackupCommand.class,
+            RestoreCommand.class,
             ReindexCommand.class,
             ServeCommand.class,
             AutoComplete.GenerateCompletion.class,
@@ -61,6 +63,6 @@ final class RushlightCommand implements Runnable {
         throw new CommandLine.ParameterException(
                 spec.commandLine(),
                 "Say what to do: demo, import, notes, assess, ask, agree, plan, counters, technique, answers, teach, report,"
-                        + " check, export or serve.");
+                        + " check, export, backup, restore or serve.");
     }
 }

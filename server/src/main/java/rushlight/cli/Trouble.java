@@ -9,7 +9,9 @@ import org.slf4j.LoggerFactory;
 import picocli.CommandLine;
 import picocli.CommandLine.ParseResult;
 import rushlight.archive.FolderException;
+import rushlight.archive.IndexBehindException;
 import rushlight.knowledge.BrokenBookException;
+import rushlight.store.FullDiskException;
 
 /** Turns what broke into a sentence; a person never sees a stack trace. */
 final class Trouble implements CommandLine.IExecutionExceptionHandler {
@@ -25,8 +27,15 @@ final class Trouble implements CommandLine.IExecutionExceptionHandler {
     }
 
     private static String sentence(Exception trouble) {
-        if (trouble instanceof FolderException || trouble instanceof BrokenBookException) {
+        if (trouble instanceof FolderException
+                || trouble instanceof BrokenBookException
+                || trouble instanceof FullDiskException
+                || trouble instanceof IndexBehindException) {
             return String.valueOf(trouble.getMessage());
+        }
+        if (FullDiskException.isBehind(trouble)) {
+            return "The disk is full" + (trouble instanceof UncheckedIOException ? ": " + trouble.getMessage() : "")
+                    + ". Nothing was half written. Make room and do it again.";
         }
         if (trouble instanceof UncheckedIOException io) {
             return file(io);

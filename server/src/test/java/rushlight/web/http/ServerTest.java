@@ -113,6 +113,7 @@ class ServerTest {
                 "/api/changes",
                 CROSS_CHECK,
                 "/api/export",
+                "/api/backup",
                 "/api/clips",
                 "/clips/calder-mill-at-harrow-vale.webm",
                 "/api/questions",

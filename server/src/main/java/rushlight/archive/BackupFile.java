@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
@@ -27,7 +28,7 @@ public final class BackupFile implements AutoCloseable {
     /** A store shrinks to a twentieth or so; what shrinks to less than this was made to fill a disk. */
     private static final long MOST_SHRUNK = 200;
 
-    private static final long SMALL = 1 << 20;
+    private static final long SMALL = 1L << 20;
 
     private final String name;
     private final ZipFile zip;
@@ -113,6 +114,7 @@ public final class BackupFile implements AutoCloseable {
                         + format + ", this one knows " + BackupManifest.FORMAT + "). Use the newer program.");
             }
             BackupManifest read = JSON.readValue(text, BackupManifest.class);
+            Objects.requireNonNull(read.holdings(), "holdings");
             if (read.layout() > Settings.FORMAT) {
                 throw new RefusedBackupException("The backup " + name + " was written by a newer Rushlight (layout "
                         + read.layout() + ", this one knows " + Settings.FORMAT + "). Use the newer program.");

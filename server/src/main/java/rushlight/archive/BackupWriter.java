@@ -48,7 +48,7 @@ final class BackupWriter {
         Holdings holdings;
         one.lock();
         try {
-            holdings = store.writeAll(measured, () -> {
+            holdings = store.whole().write(measured, () -> {
                 readSmall(small);
                 one.unlock();
             });

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -130,7 +131,7 @@ final class Indexing implements AutoCloseable {
         });
     }
 
-    private <T> T guarded(java.util.function.Supplier<T> work) {
+    private <T> T guarded(Supplier<T> work) {
         try {
             return work.get();
         } catch (RuntimeException e) {

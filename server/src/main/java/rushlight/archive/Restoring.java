@@ -88,7 +88,7 @@ public final class Restoring {
         try (Store store =
                         Store.in(built.resolve(Archive.STORE), Book.packaged().taxonomy().film());
                 InputStream in = backup.part(BackupManifest.STORE)) {
-            found = store.readAll(in);
+            found = store.whole().read(in);
         } catch (UnreadableStatementsException e) {
             throw new RefusedBackupException(
                     "The backup cannot be used: " + BackupManifest.STORE + " cannot be read (" + e.getMessage()

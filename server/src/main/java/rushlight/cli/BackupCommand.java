@@ -90,7 +90,7 @@ final class BackupCommand implements Callable<Integer> {
         } catch (IOException e) {
             throw new UncheckedIOException(file.toString(), e);
         } finally {
-            next.toFile().delete();
+            WholeFile.discard(next);
         }
     }
 }

@@ -2,6 +2,7 @@ package rushlight.cli;
 
 import java.io.UncheckedIOException;
 import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
@@ -51,6 +52,9 @@ final class Trouble implements CommandLine.IExecutionExceptionHandler {
         }
         if (io.getCause() instanceof AccessDeniedException denied) {
             return "The file " + denied.getFile() + " may not be read or written by you. Check its permissions.";
+        }
+        if (io.getCause() instanceof FileSystemException file && file.getReason() != null) {
+            return "The file " + file.getFile() + " cannot be read or written: " + file.getReason() + ".";
         }
         return "Reading or writing failed: " + io.getMessage() + " (" + said(io.getCause()) + ").";
     }

@@ -1,6 +1,5 @@
 package rushlight.store;
 
-import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.file.Path;
 import java.time.Instant;
@@ -211,30 +210,9 @@ public final class Store implements AutoCloseable {
         return write(() -> change.apply(DatasetFactory.wrap(data)));
     }
 
-    /**
-     * Writes all there is, film, history and what is kept, as N-Quads of one state; writers need not wait.
-     *
-     * @param fixed called once that state is fixed, whatever is written from then on
-     */
-    public Holdings writeAll(OutputStream out, Runnable fixed) {
-        return read(graphs -> {
-            fixed.run();
-            Quads.write(graphs, out);
-            return Holdings.of(graphs);
-        });
-    }
-
-    /** Reads what {@link #writeAll} wrote into a store that is empty: all of it or nothing. */
-    public Holdings readAll(InputStream in) {
-        return write(() -> {
-            Quads.read(in, data);
-            return Holdings.of(data);
-        });
-    }
-
-    /** How much of everything there is. */
-    public Holdings holdings() {
-        return read(Holdings::of);
+    /** All there is as one thing, to be taken elsewhere. */
+    public Whole whole() {
+        return new Whole(data, room);
     }
 
     /** The logs that another book than this one classified. */
@@ -266,8 +244,6 @@ public final class Store implements AutoCloseable {
     @Override
     public void close() {
         data.close();
-        if (DatabaseMgr.isTDB2(data) && !DatabaseMgr.location(data).isMem()) {
-            TDBInternal.expel(data, true);
-        }
+        TDBInternal.expel(data, true);
     }
 }

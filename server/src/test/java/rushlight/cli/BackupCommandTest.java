@@ -259,7 +259,7 @@ class BackupCommandTest {
         try (Archive archive = Archive.open(folder)) {
             return History.latest(archive.store(), 1_000) + "\n" + SavedQuestions.of(archive).all() + "\n"
                     + Opinions.of(archive).of("teo-maravale") + "\n"
-                    + Projections.of(archive).revision() + "\n" + archive.store().holdings() + "\n" + archive.logs();
+                    + Projections.of(archive).revision() + "\n" + archive.store().whole().holdings() + "\n" + archive.logs();
         }
     }
 

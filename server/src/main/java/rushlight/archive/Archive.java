@@ -5,23 +5,19 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
-import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.Function;
-import java.util.stream.Stream;
+import java.util.function.Supplier;
 import rushlight.film.Log;
 import rushlight.film.LogId;
 import rushlight.film.Prospect;
 import rushlight.findings.Assessment;
 import rushlight.index.Count;
 import rushlight.index.Footage;
-import rushlight.index.IndexState;
-import rushlight.index.RepIndex;
-import rushlight.situation.LogFacts;
 import rushlight.store.Change;
 import rushlight.store.Store;
 
@@ -31,19 +27,19 @@ import rushlight.store.Store;
  * opened.
  */
 public final class Archive implements AutoCloseable {
-    private static final int LOGS_AT_ONCE = 200;
+    static final String STORE = "store";
 
     private final Path folder;
     private final FolderLock lock;
     private final Book book;
     private final Store store;
-    private final RepIndex index;
+    private final Indexing index;
     private final Writing writing;
 
     /** One writer at a time; readers never wait. */
     private final ReentrantLock one = new ReentrantLock();
 
-    private Archive(Path folder, FolderLock lock, Book book, Store store, RepIndex index) {
+    private Archive(Path folder, FolderLock lock, Book book, Store store, Indexing index) {
         this.folder = folder;
         this.lock = lock;
         this.book = book;
@@ -58,19 +54,25 @@ public final class Archive implements AutoCloseable {
      * @throws FolderException where it cannot be written, is held by another program, or is of a newer layout
      */
     public static Archive open(Path folder) {
+        return open(folder, () -> Book.of(folder), Layouts.KNOWN);
+    }
+
+    /** The same with a book that was made already, and with other steps from older layouts. */
+    static Archive open(Path folder, Supplier<Book> read, Layouts layouts) {
         FolderLock.make(folder);
         FolderLock lock = FolderLock.take(folder);
+        Store store = null;
         try {
-            Settings.in(folder).save(folder);
-            Book book = Book.of(folder);
-            FolderLock.make(folder.resolve("store"));
-            Store store = Store.in(folder.resolve("store"), book.taxonomy().film());
-            RepIndex index =
-                    RepIndex.in(folder.resolve("index"), book.situations().facets(), book.pages());
-            Archive archive = new Archive(folder, lock, book, store, index);
-            archive.catchUp();
-            return archive;
+            Settings settings = Settings.in(folder);
+            Book book = read.get();
+            FolderLock.make(folder.resolve(STORE));
+            store = Store.in(folder.resolve(STORE), book.taxonomy().film());
+            layouts.bring(folder, settings, store);
+            return new Archive(folder, lock, book, store, Indexing.in(folder.resolve("index"), book, store));
         } catch (RuntimeException e) {
+            if (store != null) {
+                store.close();
+            }
             lock.close();
             throw e;
         }
@@ -179,10 +181,19 @@ public final class Archive implements AutoCloseable {
         byId.forEach((id, log) -> replaced.add(
                 new PutResult.Replaced(id, store.readings(id), log.readings().size())));
         PutResult.Stored stored = new PutResult.Stored(replaced);
-        writing.write(byId.values(), List.of(), prospects, Change.Note.of(Change.Kind.IMPORT, stored.said()));
-        Settings.in(folder)
-                .withEvaluators(logs.stream().map(Log::evaluator).distinct().toList())
-                .save(folder);
+        // First who is believed, then the film: a crash between the two leaves a name in a list, and no film is read
+        // otherwise than its import would have had it.
+        Settings before = Settings.in(folder);
+        before.withEvaluators(logs.stream().map(Log::evaluator).distinct().toList())
+                .saveAfter(before, folder);
+        long revision = store.revision();
+        try {
+            writing.write(byId.values(), List.of(), prospects, Change.Note.of(Change.Kind.IMPORT, stored.said()));
+        } finally {
+            if (store.revision() == revision) {
+                before.save(folder);
+            }
+        }
         return stored;
     }
 
@@ -191,37 +202,19 @@ public final class Archive implements AutoCloseable {
         return new Edits(book, store, writing, one);
     }
 
-    private void catchUp() {
-        long revision = store.revision();
-        Optional<IndexState> state = index.state().filter(s -> s.fingerprint().equals(fingerprint()));
-        if (state.isEmpty()) {
-            rebuild();
-        } else if (state.get().revision() != revision) {
-            Set<LogId> changed = store.changedSince(state.get().revision());
-            Set<LogId> gone = new HashSet<>(changed);
-            store.logs().forEach(gone::remove);
-            changed.removeAll(gone);
-            index.update(read(changed), gone, store.prospects(), new IndexState(revision, fingerprint()));
-        }
-    }
-
     /** Classifies and indexes everything again, as after a change of the book. */
     public void rebuild() {
-        List<LogId> all = store.logs();
-        for (int from = 0; from < all.size(); from += LOGS_AT_ONCE) {
-            List<LogFacts> some = read(all.subList(from, Math.min(all.size(), from + LOGS_AT_ONCE)))
-                    .toList();
-            store.reclassify(Writing.classified(some), fingerprint(), Writing.now());
+        one.lock();
+        try {
+            index.rebuild();
+        } finally {
+            one.unlock();
         }
-        index.rebuild(read(all), store.prospects(), new IndexState(store.revision(), fingerprint()));
     }
 
-    private Stream<LogFacts> read(Collection<LogId> ids) {
-        return ids.stream().flatMap(id -> store.log(id).stream()).map(book::classified);
-    }
-
-    private String fingerprint() {
-        return book.ontology().fingerprint();
+    /** Writes everything that this folder holds, but what can be made again, as one backup. Nobody has to wait for it. */
+    public BackupManifest backup(OutputStream out) throws IOException {
+        return new BackupWriter(folder, book, store, one).write(out);
     }
 
     @Override

@@ -1,7 +1,7 @@
 package rushlight.archive;
 
 /** A data folder cannot be used: the message says which one, why, and what to do. */
-public final class FolderException extends RuntimeException {
+public sealed class FolderException extends RuntimeException permits FolderInUseException {
     /** Says what is wrong with the folder. */
     public FolderException(String message) {
         super(message);

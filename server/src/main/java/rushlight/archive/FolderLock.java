@@ -14,6 +14,7 @@ import java.nio.file.StandardOpenOption;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import org.jspecify.annotations.Nullable;
+import rushlight.store.FullDiskException;
 
 /** One process holds a data folder at a time; the lock file tells the next one who and since when. */
 final class FolderLock implements AutoCloseable {
@@ -35,20 +36,17 @@ final class FolderLock implements AutoCloseable {
             FileLock lock = tried(channel);
             if (lock == null) {
                 channel.close();
-                throw new FolderException("The data folder " + folder + " is in use by " + holder(file)
-                        + ". Close that program, or name another folder with --data. If it is rushlight serve, use its"
-                        + " page Import in the browser, or send the file: curl --data-binary @FILE -H 'Content-Type:"
-                        + " text/csv' http://localhost:7070/api/import");
+                throw new FolderInUseException(folder, holder(file));
             }
             channel.truncate(0);
             channel.write(ByteBuffer.wrap(who().getBytes(StandardCharsets.UTF_8)), 0);
             channel.force(true);
             return new FolderLock(channel, lock);
         } catch (IOException e) {
-            throw new FolderException(
-                    "The data folder " + folder
-                            + " cannot be written to. Check its permissions, or name another with --data.",
-                    e);
+            String why = FullDiskException.isBehind(e)
+                    ? " cannot be written to, for its disk is full. Make room."
+                    : " cannot be written to. Check its permissions, or name another with --data.";
+            throw new FolderException("The data folder " + folder + why + " Nothing was changed.", e);
         }
     }
 

@@ -2,13 +2,18 @@ package rushlight.archive;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.SerializationFeature;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
@@ -29,8 +34,8 @@ import rushlight.film.Reconciled;
 @JsonInclude(JsonInclude.Include.NON_NULL)
 record Settings(
         int format, List<String> evaluators, @Nullable String numbering) {
-    static final int FORMAT = 1;
-    private static final String FILE = "settings.json";
+    static final int FORMAT = 2;
+    static final String FILE = "settings.json";
     private static final ObjectMapper JSON = new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT);
 
     Settings {
@@ -43,17 +48,23 @@ record Settings(
             return new Settings(FORMAT, List.of(), null);
         }
         try {
-            Settings settings = JSON.readValue(Files.readString(file), Settings.class);
-            if (settings.format > FORMAT) {
-                throw new FolderException("The data folder " + folder + " was written by a newer Rushlight (layout "
-                        + settings.format + ", this one knows " + FORMAT + "). Use the newer program.");
-            }
-            return settings;
+            return read(Files.readString(file), "The data folder " + folder);
         } catch (JsonProcessingException e) {
             throw new FolderException(file + " is not the JSON it should be: " + e.getOriginalMessage(), e);
         } catch (IOException e) {
             throw new UncheckedIOException(file.toString(), e);
         }
+    }
+
+    /** Reads settings; the version first, for a newer one may hold what this program does not know. */
+    static Settings read(String text, String whose) throws JsonProcessingException {
+        JsonNode tree = JSON.readTree(text);
+        int format = tree.path("format").asInt(0);
+        if (format > FORMAT) {
+            throw new FolderException(whose + " was written by a newer Rushlight (layout " + format
+                    + ", this one knows " + FORMAT + "). Use the newer program.");
+        }
+        return JSON.treeToValue(tree, Settings.class);
     }
 
     Optional<String> defaultNumbering() {
@@ -79,12 +90,30 @@ record Settings(
         return new Settings(format, all, numbering);
     }
 
+    Settings withFormat(int other) {
+        return new Settings(other, evaluators, numbering);
+    }
+
+    /** Writes them where they differ from what stands there. */
+    void saveAfter(Settings before, Path folder) {
+        if (!equals(before) || !Files.exists(folder.resolve(FILE))) {
+            save(folder);
+        }
+    }
+
     /** Writes beside the old file and then takes its place, so that it is never half there. */
     void save(Path folder) {
         Path file = folder.resolve(FILE);
         Path next = folder.resolve(FILE + ".next");
         try {
-            Files.writeString(next, JSON.writeValueAsString(this) + "\n");
+            try (FileChannel out = FileChannel.open(
+                    next,
+                    StandardOpenOption.CREATE,
+                    StandardOpenOption.WRITE,
+                    StandardOpenOption.TRUNCATE_EXISTING)) {
+                out.write(ByteBuffer.wrap((JSON.writeValueAsString(this) + "\n").getBytes(StandardCharsets.UTF_8)));
+                out.force(true);
+            }
             Files.move(next, file, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
         } catch (IOException e) {
             throw new UncheckedIOException(file.toString(), e);

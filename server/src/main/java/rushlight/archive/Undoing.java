@@ -82,7 +82,8 @@ final class Undoing {
             boolean isOnTop = readings(later).stream().anyMatch(mine::contains)
                     || later.changed().stream().anyMatch(change.fresh()::contains)
                     || later.fresh().stream().anyMatch(change.changed()::contains);
-            if (isOnTop && !isTakenBack(later, newer)) {
+            boolean isWork = !later.kind().isEmpty(); // classifying again changes nothing that was charted
+            if (isWork && isOnTop && !isTakenBack(later, newer)) {
                 reasons.add(
                         "Change " + later.revision() + " came after it: " + later.said() + " Take that back first.");
             }

@@ -9,8 +9,6 @@ import rushlight.film.Log;
 import rushlight.film.LogId;
 import rushlight.film.Prospect;
 import rushlight.film.RepFacts;
-import rushlight.index.IndexState;
-import rushlight.index.RepIndex;
 import rushlight.situation.LogFacts;
 import rushlight.store.Change;
 import rushlight.store.Classified;
@@ -20,14 +18,14 @@ import rushlight.store.Store;
 final class Writing {
     private final Book book;
     private final Store store;
-    private final RepIndex index;
+    private final Indexing index;
     private final String by;
 
-    Writing(Book book, Store store, RepIndex index) {
+    Writing(Book book, Store store, Indexing index) {
         this(book, store, index, "");
     }
 
-    private Writing(Book book, Store store, RepIndex index, String by) {
+    private Writing(Book book, Store store, Indexing index, String by) {
         this.book = book;
         this.store = store;
         this.index = index;
@@ -43,7 +41,7 @@ final class Writing {
     long write(Collection<Log> logs, Collection<LogId> gone, Collection<Prospect> prospects, Change.Note note) {
         List<LogFacts> facts = logs.parallelStream().map(book::classified).toList();
         long revision = store.change(new Change(classified(facts), gone, prospects, note.by(by)), fingerprint(), now());
-        index.update(facts.stream(), gone, prospects, new IndexState(revision, fingerprint()));
+        index.follow(facts.stream(), gone, prospects, revision);
         return revision;
     }
 

@@ -118,6 +118,8 @@ final class ExportCommand implements Callable<Integer> {
             Files.move(next, file, StandardCopyOption.REPLACE_EXISTING);
         } catch (IOException e) {
             throw new UncheckedIOException(file.toString(), e);
+        } finally {
+            WholeFile.discard(next);
         }
     }
 }

@@ -48,6 +48,8 @@ import picocli.CommandLine.Spec;
             CheckCommand.class,
             ExportCommand.class,
             PublishCommand.class,
+            BackupCommand.class,
+            RestoreCommand.class,
             ReindexCommand.class,
             ServeCommand.class,
             UserCommand.class,

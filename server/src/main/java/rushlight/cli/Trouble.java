@@ -2,6 +2,7 @@ package rushlight.cli;
 
 import java.io.UncheckedIOException;
 import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
@@ -10,7 +11,9 @@ import picocli.CommandLine;
 import picocli.CommandLine.ParseResult;
 import rushlight.accounts.AccountsException;
 import rushlight.archive.FolderException;
+import rushlight.archive.IndexBehindException;
 import rushlight.knowledge.BrokenBookException;
+import rushlight.store.FullDiskException;
 
 /** Turns what broke into a sentence; a person never sees a stack trace. */
 final class Trouble implements CommandLine.IExecutionExceptionHandler {
@@ -28,8 +31,14 @@ final class Trouble implements CommandLine.IExecutionExceptionHandler {
     private static String sentence(Exception trouble) {
         if (trouble instanceof FolderException
                 || trouble instanceof AccountsException
-                || trouble instanceof BrokenBookException) {
+                || trouble instanceof BrokenBookException
+                || trouble instanceof FullDiskException
+                || trouble instanceof IndexBehindException) {
             return String.valueOf(trouble.getMessage());
+        }
+        if (FullDiskException.isBehind(trouble)) {
+            return "The disk is full" + (trouble instanceof UncheckedIOException ? ": " + trouble.getMessage() : "")
+                    + ". Nothing was half written. Make room and do it again.";
         }
         if (trouble instanceof UncheckedIOException io) {
             return file(io);
@@ -45,6 +54,9 @@ final class Trouble implements CommandLine.IExecutionExceptionHandler {
         }
         if (io.getCause() instanceof AccessDeniedException denied) {
             return "The file " + denied.getFile() + " may not be read or written by you. Check its permissions.";
+        }
+        if (io.getCause() instanceof FileSystemException file && file.getReason() != null) {
+            return "The file " + file.getFile() + " cannot be read or written: " + file.getReason() + ".";
         }
         return "Reading or writing failed: " + io.getMessage() + " (" + said(io.getCause()) + ").";
     }

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.apache.jena.atlas.iterator.Iter;
 import org.apache.jena.graph.Graph;
@@ -21,6 +22,7 @@ import org.apache.jena.sparql.core.DatasetGraph;
 import org.apache.jena.sys.JenaSystem;
 import org.apache.jena.system.Txn;
 import org.apache.jena.tdb2.DatabaseMgr;
+import org.apache.jena.tdb2.sys.TDBInternal;
 import org.apache.jena.vocabulary.RDFS;
 import rushlight.film.Game;
 import rushlight.film.Log;
@@ -35,23 +37,30 @@ public final class Store implements AutoCloseable {
     private final DatasetGraph data;
     private final FilmColumns columns;
     private final LogGraph writer;
+    private final Room room;
 
-    private Store(DatasetGraph data, FilmColumns columns) {
+    private Store(DatasetGraph data, FilmColumns columns, Room room) {
         this.data = data;
         this.columns = columns;
+        this.room = room;
         this.writer = new LogGraph(columns);
     }
 
     /** Opens, and where there is none makes, the store in a folder that exists. One process at a time. */
     public static Store in(Path folder, FilmColumns columns) {
+        return in(folder, columns, Room.on(folder));
+    }
+
+    /** The same, with a disk that is told to be fuller than it is. */
+    static Store in(Path folder, FilmColumns columns, Room room) {
         JenaSystem.init();
-        return new Store(DatabaseMgr.connectDatasetGraph(folder.toString()), columns);
+        return room.told(() -> new Store(DatabaseMgr.connectDatasetGraph(folder.toString()), columns, room));
     }
 
     /** A store that is gone when the program ends. */
     public static Store inMemory(FilmColumns columns) {
         JenaSystem.init();
-        return new Store(DatabaseMgr.createDatasetGraph(), columns);
+        return new Store(DatabaseMgr.createDatasetGraph(), columns, Room.boundless());
     }
 
     /** The number of the last change; 0 where nothing was ever written. */
@@ -84,7 +93,7 @@ public final class Store implements AutoCloseable {
      * @return the new revision
      */
     public long change(Change change, String rules, Instant when) {
-        return Txn.calculateWrite(data, () -> new Changing(data, columns, writer, rules, when).make(change));
+        return write(() -> new Changing(data, columns, writer, rules, when).make(change));
     }
 
     /** The changes that were made, the newest first, as many as are taken; good until the question is answered. */
@@ -97,7 +106,7 @@ public final class Store implements AutoCloseable {
 
     /** Puts what other rules conclude in place of what was concluded before; nothing that was charted changes. */
     public long reclassify(Collection<Classified> logs, String rules, Instant when) {
-        return Txn.calculateWrite(data, () -> {
+        return write(() -> {
             Graph film = data.getDefaultGraph();
             Set<LogId> touched = new HashSet<>();
             for (Classified classified : logs) {
@@ -198,7 +207,20 @@ public final class Store implements AutoCloseable {
 
     /** Changes what is kept beside the film, its history too, in one transaction; no revision is raised. */
     public <T> T change(Function<Dataset, T> change) {
-        return Txn.calculateWrite(data, () -> change.apply(DatasetFactory.wrap(data)));
+        return write(() -> change.apply(DatasetFactory.wrap(data)));
+    }
+
+    /** All there is as one thing, to be taken elsewhere. */
+    public Whole whole() {
+        return new Whole(data, room);
+    }
+
+    /** The logs that another book than this one classified. */
+    public List<LogId> classifiedOtherwise(String rules) {
+        return read(graphs -> StoredLogs.ids(graphs.getDefaultGraph()).stream()
+                .filter(id -> !graphs.getDefaultGraph()
+                        .contains(Addresses.log(id), Terms.RULES_REVISION, Literals.of(rules)))
+                .toList());
     }
 
     private <T> Optional<T> known(Node node, BiFunction<LogReader, Node, T> reader) {
@@ -214,8 +236,14 @@ public final class Store implements AutoCloseable {
         return Txn.calculateRead(data, () -> question.apply(data));
     }
 
+    private <T> T write(Supplier<T> change) {
+        return room.guarded(() -> Txn.calculateWrite(data, change));
+    }
+
+    /** Gives the folder back, so that it can be moved, or written by another program, and opened again. */
     @Override
     public void close() {
         data.close();
+        TDBInternal.expel(data, true);
     }
 }

@@ -208,6 +208,15 @@ class EditsTest {
     }
 
     @Test
+    void an_import_can_be_taken_back_though_everything_was_indexed_again_since() {
+        archive.rebuild();
+
+        done(archive.edits().undo(Optional.empty()));
+
+        assertThat(archive.logs()).isEmpty();
+    }
+
+    @Test
     void a_folder_closed_after_edits_opens_with_them() {
         done(archive.edits().remove(OPENER, "r1", Optional.empty()));
         archive.close();

@@ -81,7 +81,10 @@ final class Jobs implements AutoCloseable {
             put(failed(name, e.problem()));
         } catch (RuntimeException e) {
             LOG.error("Long work broke", e);
-            put(failed(name, Problem.of(500, "Something broke; nothing was half stored. The log says where.")));
+            put(failed(
+                    name,
+                    Problems.unwritable(e)
+                            .orElse(Problem.of(500, "Something broke; nothing was half stored. The log says where."))));
         }
     }
 

@@ -4,6 +4,7 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.eclipse.jetty.http.HttpHeader;
 import org.eclipse.jetty.io.Content;
@@ -15,6 +16,8 @@ import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import rushlight.accounts.AccountsException;
 import rushlight.archive.FolderException;
+import rushlight.archive.IndexBehindException;
+import rushlight.store.FullDiskException;
 import rushlight.web.Json;
 
 /** Turns everything that ends a request early into problem details; nobody is shown a stack trace. */
@@ -64,8 +67,23 @@ final class Problems {
     }
 
     private static Problem broken(Context ctx, Exception e) {
+        Optional<Problem> unwritable = unwritable(e);
+        if (unwritable.isPresent()) {
+            LOG.warn("{} {}: {}", ctx.method(), ctx.path(), e.getMessage());
+            return unwritable.get();
+        }
         LOG.error("{} {} broke", ctx.method(), ctx.path(), e);
         return Problem.of(500, "Something broke; nothing was half stored. The program's log says where.");
+    }
+
+    /** What could not be written, and what became of it; empty where something else broke. */
+    static Optional<Problem> unwritable(Exception e) {
+        if (e instanceof FullDiskException || e instanceof IndexBehindException) {
+            return Optional.of(Problem.of(507, String.valueOf(e.getMessage())));
+        }
+        return FullDiskException.isBehind(e)
+                ? Optional.of(Problem.of(507, "The disk is full. Nothing was half stored. Make room and do it again."))
+                : Optional.empty();
     }
 
     private static String sentence(int status) {

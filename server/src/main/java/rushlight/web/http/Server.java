@@ -103,6 +103,7 @@ public final class Server implements AutoCloseable {
         routes.addAll(new ChangeRoutes(archive, version).routes());
         routes.addAll(new CrossCheckRoutes(archive, version).routes());
         routes.addAll(new ImportRoutes(archive, jobs).routes());
+        routes.addAll(new BackupRoutes(archive).routes());
         routes.addAll(new QuestionRoutes(archive).routes());
         routes.addAll(new AskRoutes(archive, version).routes());
         routes.addAll(new NotesRoutes(archive).routes());

@@ -125,6 +125,7 @@ class ServerTest {
                 "/api/export",
                 "/api/session",
                 "/api/audit",
+                "/api/backup",
                 "/api/clips",
                 "/clips/calder-mill-at-harrow-vale.webm",
                 "/api/questions",

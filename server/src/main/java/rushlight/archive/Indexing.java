@@ -1,0 +1,159 @@
+package rushlight.archive;
+
+import java.nio.file.Path;
+import java.util.Collection;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import rushlight.film.LogId;
+import rushlight.film.Prospect;
+import rushlight.index.Footage;
+import rushlight.index.IndexState;
+import rushlight.index.RepIndex;
+import rushlight.situation.LogFacts;
+import rushlight.store.FullDiskException;
+import rushlight.store.Store;
+
+/**
+ * Keeps the index at the revision of the store, by the revision that it holds itself. One that could not follow, for want
+ * of room perhaps, catches up before anything is asked of it: nobody is answered from film that is no longer so.
+ */
+final class Indexing implements AutoCloseable {
+    private static final Logger LOG = LoggerFactory.getLogger(Indexing.class);
+    private static final int LOGS_AT_ONCE = 200;
+
+    private final Path folder;
+    private final Book book;
+    private final Store store;
+    private volatile RepIndex index;
+    private volatile boolean behind;
+
+    private Indexing(Path folder, Book book, Store store) {
+        this.folder = folder;
+        this.book = book;
+        this.store = store;
+        this.index = open();
+    }
+
+    /** Opens the index in a folder and brings it up to the store. */
+    static Indexing in(Path folder, Book book, Store store) {
+        Indexing indexing = new Indexing(folder, book, store);
+        indexing.catchUp();
+        return indexing;
+    }
+
+    /** Answers a question from one state of the film. */
+    <T> T read(List<String> evaluators, Function<Footage, T> question) {
+        if (behind) {
+            catchUpAnew();
+        }
+        return index.read(evaluators, question);
+    }
+
+    /**
+     * Follows a change that the store has made.
+     *
+     * @throws FullDiskException where the index could not be written; the change is stored all the same
+     */
+    void follow(Stream<LogFacts> facts, Collection<LogId> gone, Collection<Prospect> prospects, long revision) {
+        if (behind) {
+            catchUpAnew();
+            return;
+        }
+        guarded(() -> index.update(facts, gone, prospects, new IndexState(revision, fingerprint())));
+    }
+
+    /** Classifies and indexes everything again, as after a change of the book. */
+    void rebuild() {
+        if (behind) {
+            openAnew();
+        }
+        classify(store.logs());
+        guarded(this::indexAll);
+    }
+
+    private void catchUp() {
+        long revision = store.revision();
+        Optional<IndexState> state = index.state().filter(s -> s.fingerprint().equals(fingerprint()));
+        if (state.isEmpty()) {
+            classify(store.classifiedOtherwise(fingerprint()));
+            guarded(this::indexAll);
+        } else if (state.get().revision() != revision) {
+            Set<LogId> changed = store.changedSince(state.get().revision());
+            Set<LogId> gone = new HashSet<>(changed);
+            store.logs().forEach(gone::remove);
+            changed.removeAll(gone);
+            guarded(() ->
+                    index.update(read(changed), gone, store.prospects(), new IndexState(revision, fingerprint())));
+        }
+    }
+
+    private synchronized void catchUpAnew() {
+        if (behind) {
+            openAnew();
+            catchUp();
+        }
+    }
+
+    private synchronized void openAnew() {
+        RepIndex old = index;
+        index = guarded(this::open);
+        behind = false;
+        try {
+            old.close();
+        } catch (RuntimeException e) {
+            LOG.debug("What was left of an index that could not be written", e);
+        }
+    }
+
+    private void classify(List<LogId> logs) {
+        for (int from = 0; from < logs.size(); from += LOGS_AT_ONCE) {
+            List<LogFacts> some = read(logs.subList(from, Math.min(logs.size(), from + LOGS_AT_ONCE)))
+                    .toList();
+            store.reclassify(Writing.classified(some), fingerprint(), Writing.now());
+        }
+    }
+
+    private void indexAll() {
+        index.rebuild(read(store.logs()), store.prospects(), new IndexState(store.revision(), fingerprint()));
+    }
+
+    private void guarded(Runnable work) {
+        guarded(() -> {
+            work.run();
+            return true;
+        });
+    }
+
+    private <T> T guarded(Supplier<T> work) {
+        try {
+            return work.get();
+        } catch (RuntimeException e) {
+            behind = true;
+            throw IndexBehindException.of(folder, e);
+        }
+    }
+
+    private Stream<LogFacts> read(Collection<LogId> ids) {
+        return ids.stream().flatMap(id -> store.log(id).stream()).map(book::classified);
+    }
+
+    private RepIndex open() {
+        return RepIndex.in(folder, book.situations().facets(), book.pages());
+    }
+
+    private String fingerprint() {
+        return book.ontology().fingerprint();
+    }
+
+    @Override
+    public void close() {
+        index.close();
+    }
+}

@@ -1,0 +1,60 @@
+package rushlight.store;
+
+import java.io.InputStream;
+import java.io.OutputStream;
+import org.apache.jena.riot.Lang;
+import org.apache.jena.riot.RDFParser;
+import org.apache.jena.riot.RiotException;
+import org.apache.jena.riot.system.ErrorHandlerFactory;
+import org.apache.jena.riot.system.StreamRDFLib;
+import org.apache.jena.riot.writer.NQuadsWriter;
+import org.apache.jena.sparql.core.DatasetGraph;
+import org.apache.jena.system.Txn;
+
+/** A whole store as lines of N-Quads (W3C, RDF 1.1 N-Quads), one statement at a time, however many there are. */
+public final class Whole {
+    private final DatasetGraph data;
+    private final Room room;
+
+    Whole(DatasetGraph data, Room room) {
+        this.data = data;
+        this.room = room;
+    }
+
+    /**
+     * Writes film, history and what is kept as they are at one moment; writers need not wait.
+     *
+     * @param fixed called once that moment is fixed, whatever is written from then on
+     */
+    public Holdings write(OutputStream out, Runnable fixed) {
+        return Txn.calculateRead(data, () -> {
+            fixed.run();
+            NQuadsWriter.write(out, data.find());
+            return Holdings.of(data);
+        });
+    }
+
+    /**
+     * Reads what {@link #write} wrote into a store that is empty: all of it or nothing.
+     *
+     * @throws UnreadableStatementsException at the first line that is none
+     */
+    public Holdings read(InputStream in) {
+        return room.guarded(() -> Txn.calculateWrite(data, () -> {
+            try {
+                RDFParser.source(in)
+                        .lang(Lang.NQUADS)
+                        .errorHandler(ErrorHandlerFactory.errorHandlerStrictNoLogging)
+                        .parse(StreamRDFLib.dataset(data));
+            } catch (RiotException e) {
+                throw new UnreadableStatementsException(String.valueOf(e.getMessage()), e);
+            }
+            return Holdings.of(data);
+        }));
+    }
+
+    /** How much of everything there is. */
+    public Holdings holdings() {
+        return Txn.calculateRead(data, () -> Holdings.of(data));
+    }
+}

@@ -30,8 +30,8 @@ class SideBySideTest {
         assertThat(gap.first()).isEqualTo(1);
         assertThat(gap.difference().observed()).isCloseTo(0.6, within(1e-12));
         assertThat(gap.standing()).isEqualTo(SideBySide.Standing.APART);
-        // Two-sided: 1,7,... of 12 in 20: (100 x 120 + 45 x 10 ... ) by hand below 0.02; half the table's own weight is taken off.
-        assertThat(gap.p()).isCloseTo(0.0109, within(0.003));
+        // Fisher two-sided by hand: (2 x 1200 + 2 x 45) / 125970; half of the 1200 of this very table is taken off.
+        assertThat(gap.p()).isCloseTo(1890 / 125970.0, within(1e-6));
         assertThat(gap.sentence())
                 .startsWith("Tam Orrin 9 of 10, Tam Orrin 3 of 10: the tape tells them apart (60 points between them,"
                         + " likely range ");

@@ -6,12 +6,15 @@ import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.apache.lucene.index.DirectoryReader;
 import org.apache.lucene.index.FieldInfo;
 import org.apache.lucene.index.FieldInfos;
@@ -25,7 +28,10 @@ import org.apache.lucene.store.FSDirectory;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.AnnotatedElementContext;
+import org.junit.jupiter.api.extension.ExtensionContext;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.io.TempDirFactory;
 
 /**
  * The power goes, the laptop lid falls, somebody kills the program: what was said to be stored is stored, nothing is half
@@ -40,8 +46,24 @@ class KilledTest {
     private static final int LONGEST_MILLIS = 900;
     private static final Book BOOK = Book.packaged();
 
-    @TempDir
+    @TempDir(factory = MemoryDisk.class)
     private Path home;
+
+    /**
+     * A disk in memory where there is a large one. What is killed here is a program, and what it gave to the system stays
+     * given; so waiting for a real disk, thousands of times, would show nothing more.
+     */
+    private static final class MemoryDisk implements TempDirFactory {
+        private static final Path MEMORY = Path.of("/dev/shm");
+        private static final long ENOUGH = 4L << 30;
+
+        @Override
+        public Path createTempDirectory(AnnotatedElementContext element, ExtensionContext test) throws IOException {
+            boolean isLarge = Files.isWritable(MEMORY)
+                    && Files.getFileStore(MEMORY).getUsableSpace() > ENOUGH;
+            return isLarge ? Files.createTempDirectory(MEMORY, "killed") : Files.createTempDirectory("killed");
+        }
+    }
 
     @Test
     void killed_at_any_point_nothing_acknowledged_is_lost_nothing_is_half_and_the_index_is_as_if_made_anew()
@@ -55,7 +77,7 @@ class KilledTest {
         List<String> states = new ArrayList<>();
         for (int i = 0; i < FOLDERS; i++) {
             scripts.add(new KilledScript(i));
-            states.add(KilledScript.state(java.util.Map.of(), java.util.Map.of()));
+            states.add(KilledScript.state(Map.of(), Map.of()));
         }
         for (int struck = 0; struck < points; struck += FOLDERS) {
             int[] acknowledged = killed(done, dice.nextInt(LONGEST_MILLIS));
@@ -132,7 +154,7 @@ class KilledTest {
 
     /** The longest file of a store that grows by what is written, and not by whole segments. */
     private static long largest(Path store) throws IOException {
-        try (java.util.stream.Stream<Path> all = java.nio.file.Files.walk(store)) {
+        try (Stream<Path> all = Files.walk(store)) {
             return all.filter(file -> file.toString().endsWith("nodes-data.obj"))
                     .mapToLong(file -> file.toFile().length())
                     .max()

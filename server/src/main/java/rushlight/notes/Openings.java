@@ -26,7 +26,6 @@ final class Openings {
     private static final int SILENCE = 1;
     private static final int TERSE = 1;
     private static final int TIMED = 3;
-    private static final int CUED = 2;
     private static final int OTHER_PHASE = 2;
     private static final int NOW = 1;
     private static final int NEW_WORDS = 1;
@@ -135,7 +134,7 @@ final class Openings {
             sum += notes.format() == Format.PLAIN && !terse ? OWN_TIME : 0;
         }
         sum += clause.begins() && clause.cue() > 0 && gap(clause.cue()) >= silence ? SILENCE : 0;
-        sum += terse && clause.begins() ? TERSE + (notes.format() == Format.PLAIN ? TIMED : CUED) : 0;
+        sum += terse && clause.begins() ? TERSE + (notes.format() == Format.PLAIN ? TIMED : 0) : 0;
         sum += clause.begins() && isOtherPhase(at, before) ? OTHER_PHASE : 0;
         sum += kind == Segment.Kind.REPLAY && !clause.begins() ? SAME_LOOK : 0;
         return sum >= ENOUGH;

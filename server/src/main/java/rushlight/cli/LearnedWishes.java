@@ -47,15 +47,15 @@ final class LearnedWishes {
         try (Archive archive = data.open()) {
             LearnedWords words = LearnedWords.of(archive);
             List<Suggestion> listed = words.all();
-            boolean done = all(take, listed, words::take, out, err)
-                    & all(ignore, listed, words::ignore, out, err)
-                    & all(back, listed, words::bringBack, out, err);
+            boolean taken = all(take, listed, words::take, out, err);
+            boolean ignored = all(ignore, listed, words::ignore, out, err);
+            boolean broughtBack = all(back, listed, words::bringBack, out, err);
             if (learned && json) {
                 out.print(Json.text(LearnedAnswer.of(words.all())));
             } else if (learned) {
                 out.print(new LearnedText(archive.book().taxonomy()).of(words.all()));
             }
-            return done ? 0 : 1;
+            return taken && ignored && broughtBack ? 0 : 1;
         }
     }
 

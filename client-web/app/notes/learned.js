@@ -29,7 +29,7 @@ export function learned({ context, again }) {
       suggestions.length ? null : el('p', {}, 'Nothing yet: no words were tagged by hand, none were rejected twice.'),
       often.length ? el('ul', { class: 'bare' }, often.map(line)) : null,
       more(once, counted(once.length, 'more was', 'more were') + ' tagged once'),
-      more(settled, `${counted(settled.length, 'one')} taken or ignored`));
+      more(settled, `${counted(settled.length, 'suggestion')} taken or ignored`));
   }
 
   const more = (some, words) => (some.length ? el('details', {}, el('summary', {}, words), el('ul', { class: 'bare' }, some.map(line))) : null);

@@ -13,7 +13,6 @@ export function learned({ context, again }) {
   const trouble = el('div', { role: 'alert' });
   const summary = el('summary', {}, 'What your decisions teach');
   const root = el('details', { class: 'brief learned', ontoggle: () => root.open && look() }, summary, trouble, list);
-  root.hidden = true;
 
   async function look() {
     try { draw((await read('/api/notes/learned', {}, context)).suggestions); } catch (fault) {
@@ -24,13 +23,13 @@ export function learned({ context, again }) {
 
   function draw(suggestions) {
     const { often, once, settled } = sorted(suggestions);
-    root.hidden = !suggestions.length;
     show(summary, `What your decisions teach${often.length ? ` (${often.length})` : ''}`);
     show(list,
       el('p', { class: 'soft' }, 'Words that were tagged by hand may become a name of the term, in the staff’s own overlay.ttl: notes know it at once, questions and film logs when the program starts again.'),
+      suggestions.length ? null : el('p', {}, 'Nothing yet: no words were tagged by hand, none were rejected twice.'),
       often.length ? el('ul', { class: 'bare' }, often.map(line)) : null,
       more(once, counted(once.length, 'more was', 'more were') + ' tagged once'),
-      more(settled, `${counted(settled.length, 'one')} taken or ignored`));
+      more(settled, `${counted(settled.length, 'suggestion')} taken or ignored`));
   }
 
   const more = (some, words) => (some.length ? el('details', {}, el('summary', {}, words), el('ul', { class: 'bare' }, some.map(line))) : null);
@@ -61,5 +60,5 @@ export function learned({ context, again }) {
   const failed = fault => show(trouble, el('div', { class: 'trouble' }, el('p', {}, el('strong', {}, fault.title)), el('p', {}, fault.message)));
 
   look();
-  return { root, look };
+  return { root, kept: () => root.open && look() };
 }

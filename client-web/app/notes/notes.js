@@ -92,7 +92,7 @@ export async function mount(page, context) {
     inGeneral = statements.map(one => one.key);
     const first = begun(sheet.kept.decided);
     const saved = el('span', { class: 'soft small' });
-    keeper = keeping({ file: file.name, kept: sheet.kept, outline: outline(sheet.notes), onkept: words => { saved.textContent = ` · ${words}`; taught.look(); }, onstale: both });
+    keeper = keeping({ file: file.name, kept: sheet.kept, outline: outline(sheet.notes), onkept: words => { saved.textContent = ` · ${words}`; taught.kept(); }, onstale: both });
     open = review({ sheet, state: first, phases, onchange: changed, onrep: turn, oncue: cue => { film.open = true; turn({ start: cue.start, end: cue.end }); } });
     show(below,
       el('h2', {}, reps.length ? `${counted(reps.length, 'rep')} in ${file.name}` : `No rep in ${file.name}`),

@@ -40,11 +40,16 @@ export function review({ sheet, state: before, phases, onchange, onrep, oncue })
   /** Takes a new state over. Only stretches in which something else stands now are drawn anew. */
   function changed(now, key = lit) {
     const anew = ['changed', 'added', 'splits', 'merges'].some(name => now[name] !== state[name]) || !parts.length;
+    const former = anew ? null : state;
     state = now;
     if (anew) arrange();
-    for (const [one, line] of lines) line.draw(state.chosen[one], one === lit);
-    for (const [at, select] of selects) select.value = phaseOf(reps.find(rep => rep.at === at) ?? { at }, state);
-    for (const [one, marks] of words) marks.forEach(mark => mark.classList.toggle('rejected', state.chosen[one] === false));
+    const other = one => !former || former.chosen[one] !== state.chosen[one];
+    for (const [one, line] of lines) if (other(one)) line.draw(state.chosen[one], one === lit);
+    if (!former || former.phases !== state.phases) {
+      const byPlace = new Map(reps.map(rep => [rep.at, rep]));
+      for (const [at, select] of selects) select.value = phaseOf(byPlace.get(at) ?? { at }, state);
+    }
+    for (const [one, marks] of words) if (other(one)) marks.forEach(mark => mark.classList.toggle('rejected', state.chosen[one] === false));
     onchange(state, reps);
     if (anew && key && lines.has(key)) light(key, { go: true });
   }

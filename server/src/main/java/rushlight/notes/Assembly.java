@@ -12,8 +12,8 @@ import rushlight.words.Token;
 
 /** Puts what was said together into reps and statements; what says the same again is set aside. */
 final class Assembly {
-    private static final Set<String> AGAIN = Set.of("again", "another", "second", "third", "twice");
-    private static final Set<String> DEFINITE = Set.of("the", "that", "this");
+    private static final Set<String> AGAIN = SmallWords.of("once-more");
+    private static final Set<String> DEFINITE = SmallWords.of("definite");
 
     /** Why what says the same again is left out. */
     static final String SAID_AGAIN = "says the same again";

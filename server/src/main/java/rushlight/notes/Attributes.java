@@ -19,8 +19,8 @@ final class Attributes {
     private static final int SHORT_FORM = 3;
     private static final int TRAIT = 10;
     private static final String BALL = "ball";
-    private static final Set<String> THEN = Set.of("and", "then");
-    private static final Set<String> WHERE = Set.of("where", "when");
+    private static final Set<String> THEN = SmallWords.of("and-then");
+    private static final Set<String> WHERE = SmallWords.of("where");
     private static final Set<Cues.Act> ONE = EnumSet.of(Cues.Act.NEG, Cues.Act.UNC);
     private static final List<String> FORMS = List.of("s", "ed");
 

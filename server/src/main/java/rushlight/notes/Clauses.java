@@ -22,9 +22,9 @@ final class Clauses {
     /** Values of cues that count where a line begins, so that nothing is cut before them. */
     private static final Set<String> ONLY_FIRST = Set.of("first", "begins", "count", "number");
 
-    private static final Set<String> JOINS = Set.of("and", "or");
-    private static final Set<String> ARTICLES = Set.of("the", "a", "an");
-    private static final Set<String> SPEAKERS = Set.of("i", "you", "we");
+    private static final Set<String> JOINS = SmallWords.of("joins");
+    private static final Set<String> ARTICLES = SmallWords.of("articles");
+    private static final Set<String> SPEAKERS = SmallWords.of("speakers");
 
     private final Narration notes;
     private final List<Token> tokens;

@@ -11,7 +11,7 @@ import rushlight.words.Token;
 final class Edges {
     private static final String ENDS = ".!?;";
     private static final int BREATH = 6;
-    private static final Set<String> HE = Set.of("he", "him", "his");
+    private static final Set<String> HE = SmallWords.of("he");
 
     private final List<Token> tokens;
     private final List<Clause> clauses;

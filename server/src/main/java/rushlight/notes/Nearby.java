@@ -7,7 +7,7 @@ import rushlight.words.Token;
 
 /** What stands right beside a term in its clause: a side, a hand, a word of praise or blame. */
 final class Nearby {
-    static final Set<String> LISTS = Set.of("or", "nor");
+    static final Set<String> LISTS = SmallWords.of("or");
 
     private static final int SIDE_AFTER = 3;
     private static final int SIDE_BEFORE = 2;

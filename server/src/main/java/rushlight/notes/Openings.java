@@ -32,11 +32,9 @@ final class Openings {
     private static final int OWN_TIME = 1;
     private static final int SAME_LOOK = -1;
     private static final double WORDS_OF_TERSE = 6;
-    private static final Set<String> NOWS = Set.of("now", "then", "here");
-    private static final Set<String> GOING_ON = Set.of(
-            "he", "his", "him", "you", "your", "and", "but", "so", "then", "that", "if", "because", "which", "where",
-            "when", "still", "now", "see", "it", "its", "just", "or", "though", "until", "with", "i", "we", "there");
-    private static final Set<String> MEN = Set.of("the", "our", "that");
+    private static final Set<String> NOWS = SmallWords.of("now");
+    private static final Set<String> GOING_ON = SmallWords.of("going-on");
+    private static final Set<String> MEN = SmallWords.of("some-man");
 
     /**
      * What is known of the rep that is being told.

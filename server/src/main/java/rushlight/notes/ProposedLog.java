@@ -1,7 +1,9 @@
 package rushlight.notes;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
+import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -67,7 +69,7 @@ public final class ProposedLog {
         Map<String, List<String>> cells = new LinkedHashMap<>();
         List<String> exchange = new ArrayList<>();
         List<String> left = new ArrayList<>();
-        for (Mention said : rep.tags()) {
+        for (Mention said : asDone(rep.tags())) {
             if (said.assertion() != Assertion.PERFORMED || said.actor() == Actor.OTHER) {
                 left.add(said.assertion().slug() + ": " + taxonomy.label(said.concept()));
             } else {
@@ -92,6 +94,17 @@ public final class ProposedLog {
                 LISTS.stream().filter(list -> !cells.containsKey(list)).collect(Collectors.joining(";")));
         row.put("note", String.join("; ", left));
         return HEADER.stream().map(column -> row.getOrDefault(column, "")).toList();
+    }
+
+    /** With his steps in the order they were done; those of reps that were joined stand as they were told. */
+    private static List<Mention> asDone(List<Mention> told) {
+        List<Mention> steps = told.stream().filter(said -> said.order() > 0).toList();
+        if (steps.stream().map(Mention::order).distinct().count() < steps.size()) {
+            return told;
+        }
+        Iterator<Mention> done =
+                steps.stream().sorted(Comparator.comparingInt(Mention::order)).iterator();
+        return told.stream().map(said -> said.order() > 0 ? done.next() : said).toList();
     }
 
     private void chart(Mention said, Map<String, List<String>> cells, List<String> exchange, List<String> left) {

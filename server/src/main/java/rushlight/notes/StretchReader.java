@@ -9,7 +9,7 @@ import rushlight.words.Token;
 
 /** Reads one stretch of notes after the other; what was said before is remembered as far as the next one needs it. */
 final class StretchReader {
-    private static final Set<String> OBJECTS = Set.of("his", "that", "the");
+    private static final Set<String> OBJECTS = SmallWords.of("object");
 
     private final Kinds kinds;
     private final Terms terms;

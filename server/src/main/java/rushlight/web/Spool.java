@@ -1,5 +1,6 @@
 package rushlight.web;
 
+import java.io.EOFException;
 import java.io.IOException;
 import java.io.Reader;
 import java.io.Writer;
@@ -41,7 +42,9 @@ public final class Spool implements AutoCloseable {
     public void copyTo(Writer out, int skipped) throws IOException {
         writer.flush();
         try (Reader in = Files.newBufferedReader(file)) {
-            in.skip(skipped);
+            if (in.skip(skipped) < skipped) {
+                throw new EOFException(file + " is shorter than what was written to it.");
+            }
             in.transferTo(out);
         }
     }

@@ -1,18 +1,14 @@
 package rushlight.bench;
 
-import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.io.Writer;
 import java.lang.management.ManagementFactory;
 import java.lang.management.MemoryPoolMXBean;
 import java.lang.management.MemoryType;
 import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Objects;
 import java.util.stream.Stream;
 import rushlight.archive.Book;
 import rushlight.film.csv.RowsWriter;
@@ -27,16 +23,14 @@ import rushlight.web.NotesStream;
  */
 public final class NotesBench {
     private static final int RUNS = 3;
-    private static final double SECONDS_A_CUE = 4;
 
     private NotesBench() {}
 
     public static void main(String[] args) {
         int words = args.length > 0 ? Integer.parseInt(args[0]) : 1_000_000;
         NoteReader reader = NoteReader.of(Book.packaged().taxonomy());
-        List<String> told = told();
-        for (int wanted : new int[] {15_000, words / 10, words}) {
-            byte[] file = file(told, wanted);
+        for (int wanted : new int[] {LongNotes.NINETY_MINUTES, words / 10, words}) {
+            byte[] file = LongNotes.of(wanted).getBytes(StandardCharsets.UTF_8);
             for (int run = 1; run <= RUNS; run++) {
                 run(reader, file, wanted, run);
             }
@@ -142,46 +136,6 @@ public final class NotesBench {
 
         @Override
         public void close() {}
-    }
-
-    /** The lines of all narrations. */
-    private static List<String> told() {
-        List<String> lines = new ArrayList<>();
-        try (InputStream in =
-                Objects.requireNonNull(NotesBench.class.getResourceAsStream("/notes/development.jsonl"))) {
-            ObjectMapper json = new ObjectMapper();
-            for (String row : new String(in.readAllBytes(), StandardCharsets.UTF_8).split("\n", -1)) {
-                if (!row.isBlank()) {
-                    json.readTree(row).path("text").asText().lines().forEach(lines::add);
-                }
-            }
-        } catch (IOException e) {
-            throw new IllegalStateException(e);
-        }
-        return lines;
-    }
-
-    private static byte[] file(List<String> lines, int words) {
-        StringBuilder file = new StringBuilder("WEBVTT\n");
-        int done = 0;
-        for (int cue = 0; done < words; cue++) {
-            String line = lines.get(cue % lines.size());
-            done += line.split(" ", -1).length;
-            file.append('\n').append(time(cue)).append(" --> ").append(time(cue + 0.9));
-            file.append('\n').append(line).append('\n');
-        }
-        return file.toString().getBytes(StandardCharsets.UTF_8);
-    }
-
-    private static String time(double cue) {
-        long millis = Math.round(cue * SECONDS_A_CUE * 1000);
-        return String.format(
-                Locale.ROOT,
-                "%02d:%02d:%02d.%03d",
-                millis / 3_600_000,
-                millis / 60_000 % 60,
-                millis / 1000 % 60,
-                millis % 1000);
     }
 
     private static double seconds(long start) {

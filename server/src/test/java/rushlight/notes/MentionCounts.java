@@ -74,9 +74,9 @@ final class MentionCounts {
         if (DENIED.contains(mark.assertion())) {
             tallies.add("inverted", Tally.of(shown.assertion().equals("performed")));
         }
-        word("side", mark.side(), shown.side());
-        word("hand", mark.hand(), shown.hand());
-        word("target", mark.target(), shown.target());
+        word(mark, "side", mark.side(), shown.side());
+        word(mark, "hand", mark.hand(), shown.hand());
+        word(mark, "target", mark.target(), shown.target());
         int judged = Integer.signum(mark.opinion());
         int read = Integer.signum(shown.opinion());
         if (judged != 0) {
@@ -101,11 +101,16 @@ final class MentionCounts {
     }
 
     /** A word that few mentions have: right or missed where it was marked, false where only the reader has it. */
-    private void word(String name, String marked, String read) {
+    private void word(Gold.Mark mark, String name, String marked, String read) {
         if (!marked.isEmpty() || !read.isEmpty()) {
             Tally tally = marked.isEmpty() ? Tally.WRONG : Tally.of(marked.equals(read));
             tallies.add(name, tally);
             tallies.add("side, hand, target", tally);
+            if (tally != Tally.RIGHT) {
+                String what = name + " " + (marked.isEmpty() ? "none" : marked) + ", read as "
+                        + (read.isEmpty() ? "none" : read);
+                miss(mark.from(), mark.to(), mark.concept(), what);
+            }
         }
     }
 
@@ -121,11 +126,13 @@ final class MentionCounts {
                 if (ordered && first.isPresent() && then.isPresent()) {
                     Proposal a = first.get();
                     Proposal b = then.get();
-                    tallies.add(
-                            "order",
-                            Tally.of(a.order() > 0
-                                    && a.order() < b.order()
-                                    && a.rep().equals(b.rep())));
+                    boolean right = a.order() > 0 && a.order() < b.order() && a.rep().equals(b.rep());
+                    tallies.add("order", Tally.of(right));
+                    if (!right) {
+                        Gold.Mark mark = one.mark();
+                        String what = "before " + other.mark().concept() + ", read as " + a.order() + " and " + b.order();
+                        miss(mark.from(), mark.to(), mark.concept(), what);
+                    }
                 }
             }
         }

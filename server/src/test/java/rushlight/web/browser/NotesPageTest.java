@@ -234,6 +234,37 @@ class NotesPageTest {
     }
 
     @Test
+    void words_that_were_tagged_by_hand_are_taken_as_a_name_on_the_page_and_brought_back() throws IOException {
+        String said = SPOKEN.replace("Chops, dips", "Chops, shoelaces him, dips");
+        pick("own-words.vtt", said);
+        browser.sees("2 reps in own-words.vtt");
+        browser.script("return fetch('/api/notes/decisions/own-words-vtt', {method: 'PUT', headers: {'Content-Type':"
+                + " 'application/json', 'If-None-Match': '*'}, body: JSON.stringify({file: 'own-words.vtt', decided:"
+                + " {added: [1, 2].map(rep => ({concept: 'long-arm', text: 'shoelaces him', rep, after: ''}))}, outline:"
+                + " [['chop:chops'], ['sack:sack']]})}).then(a => a.status)");
+        browser.open("/notes");
+
+        browser.click(browser.named(".learned summary", "What your decisions teach"));
+        browser.sees("\u201cshoelaces him\u201d was tagged as long arm twice.");
+        browser.sees("own-words.vtt, rep 1 and rep 2");
+        assertThat(Barriers.on(browser.driver())).isEmpty();
+        browser.click(browser.named(".learned button", "Take"));
+        browser.sees("is a name of long arm from now on");
+        pick("own-words-again.vtt", said);
+        browser.sees("2 reps in own-words-again.vtt");
+        assertThat(browser.all(".tag-said").stream().map(tag -> tag.getText().toLowerCase(java.util.Locale.ROOT)))
+                .anyMatch(words -> words.contains("shoelaces him"));
+
+        browser.click(browser.named(".learned summary", "What your decisions teach"));
+        browser.click(browser.named(".learned summary", "taken or ignored"));
+        browser.click(browser.named(".learned button", "Bring back"));
+        browser.sees("is a name of long arm no more");
+        browser.look(Browser.PHONE, 800, true);
+        assertThat(browser.scrollsSideways()).isFalse();
+        assertThat(browser.complaints()).isEmpty();
+    }
+
+    @Test
     void the_words_are_shown_with_every_mark_between_them() throws IOException {
         pick("marks.vtt", SPOKEN);
         browser.sees("2 reps in marks.vtt");

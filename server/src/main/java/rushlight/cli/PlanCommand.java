@@ -17,6 +17,7 @@ import rushlight.film.Prospect;
 import rushlight.findings.Assessment;
 import rushlight.plan.PlanAnswer;
 import rushlight.plan.PlanRequest;
+import rushlight.plan.Planner;
 import rushlight.web.Json;
 import rushlight.web.PlanSheet;
 
@@ -66,6 +67,7 @@ final class PlanCommand implements Callable<Integer> {
                     + " yet. Import a film log first: rushlight import FILE.");
             return 1;
         }
+        Ahead.begin(Planner::prepare);
         try (Archive archive = data.open()) {
             String wanted = String.join(" ", name);
             Optional<List<Prospect>> who = ProspectNames.named(List.of(wanted), archive.prospects(), err());

@@ -47,10 +47,10 @@ public final class Book {
     private final Ontology ontology;
     private final Taxonomy taxonomy;
     private final Situations situations;
-    private final RepRules rules;
     private final Assessor assessor;
-    private final Asker asker;
-    private final OpinionsBeside opinions;
+    private @Nullable RepRules rules;
+    private @Nullable Asker asker;
+    private @Nullable OpinionsBeside opinions;
     private @Nullable Handbook handbook;
     private @Nullable Training training;
     private @Nullable Planner planner;
@@ -62,10 +62,7 @@ public final class Book {
         this.ontology = ontology;
         this.taxonomy = Taxonomy.of(ontology);
         this.situations = Situations.of(ontology, taxonomy);
-        this.rules = RepRules.of(ontology, taxonomy);
         this.assessor = Assessor.of(ontology, taxonomy, situations);
-        this.asker = Asker.of(ontology, taxonomy, situations, assessor);
-        this.opinions = new OpinionsBeside(Claim.of(ontology), taxonomy);
     }
 
     /** The book as shipped. */
@@ -81,6 +78,9 @@ public final class Book {
         }
         try {
             Book book = new Book(ontology);
+            book.rules();
+            book.asker();
+            book.opinions();
             book.training();
             return book;
         } catch (BrokenBookException | RefusedShapeException | IllegalArgumentException e) {
@@ -110,8 +110,11 @@ public final class Book {
         return situations;
     }
 
-    /** The rules that classify a rep. */
-    public RepRules rules() {
+    /** The rules that classify a rep; read when the first is to be classified. */
+    public synchronized RepRules rules() {
+        if (rules == null) {
+            rules = RepRules.of(ontology, taxonomy);
+        }
         return rules;
     }
 
@@ -120,8 +123,11 @@ public final class Book {
         return assessor;
     }
 
-    /** What answers a question that was read. */
-    public Asker asker() {
+    /** What answers a question that was read; made when the first is asked. */
+    public synchronized Asker asker() {
+        if (asker == null) {
+            asker = Asker.of(ontology, taxonomy, situations, assessor);
+        }
         return asker;
     }
 
@@ -183,7 +189,7 @@ public final class Book {
 
     /** Reads a question that is asked of this film, and answers it. */
     public Answers answer(Footage footage, String question, Answers.Window window) {
-        return asker.answer(footage, questions().read(question, Asker.people(footage)), window);
+        return asker().answer(footage, questions().read(question, Asker.people(footage)), window);
     }
 
     /** What of it can be looked up: every concept, drills and findings among them. */
@@ -193,7 +199,7 @@ public final class Book {
 
     /** The facts of every reading of a log, rep classes included. */
     public LogFacts classified(Log log) {
-        List<RepFacts> facts = rules.classify(log.readings(), log.charted());
+        List<RepFacts> facts = rules().classify(log.readings(), log.charted());
         return new LogFacts(log, facts);
     }
 
@@ -217,8 +223,11 @@ public final class Book {
         return new Peers(PositionGroup.byPosition(ontology), league);
     }
 
-    /** What puts opinions beside the findings they claim. */
-    public OpinionsBeside opinions() {
+    /** What puts opinions beside the findings they claim; made when the first is asked for. */
+    public synchronized OpinionsBeside opinions() {
+        if (opinions == null) {
+            opinions = new OpinionsBeside(Claim.of(ontology), taxonomy);
+        }
         return opinions;
     }
 

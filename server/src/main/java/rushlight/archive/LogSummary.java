@@ -2,6 +2,7 @@ package rushlight.archive;
 
 import java.util.List;
 import java.util.Set;
+import java.util.function.Predicate;
 import rushlight.film.Game;
 import rushlight.film.Log;
 import rushlight.film.LogId;
@@ -27,7 +28,17 @@ public record LogSummary(
 
     /** Every log of a store, in the order of evaluator, prospect and game. */
     public static List<LogSummary> all(Store store) {
+        return some(store, id -> true);
+    }
+
+    /** Every log of one prospect. */
+    public static List<LogSummary> of(Store store, String prospect) {
+        return some(store, id -> id.prospect().equals(prospect));
+    }
+
+    private static List<LogSummary> some(Store store, Predicate<LogId> wanted) {
         return store.logs().stream()
+                .filter(wanted)
                 .flatMap(id -> store.head(id).map(head -> of(id, head, store.readings(id))).stream())
                 .toList();
     }

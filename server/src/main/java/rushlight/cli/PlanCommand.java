@@ -22,6 +22,7 @@ import rushlight.findings.Assessment;
 import rushlight.plan.Plan;
 import rushlight.plan.PlanAnswer;
 import rushlight.plan.PlanRequest;
+import rushlight.plan.Planner;
 import rushlight.report.practice.FieldSheet;
 import rushlight.report.practice.Practice;
 import rushlight.report.practice.PracticeCalendar;
@@ -92,6 +93,7 @@ final class PlanCommand implements Callable<Integer> {
                     + " yet. Import a film log first: rushlight import FILE.");
             return 1;
         }
+        Ahead.begin(Planner::prepare);
         try (Archive archive = data.open()) {
             String wanted = String.join(" ", name);
             Optional<List<Prospect>> who = ProspectNames.named(List.of(wanted), archive.prospects(), err());

@@ -22,6 +22,7 @@ import picocli.CommandLine.Spec;
 import rushlight.archive.Archive;
 import rushlight.archive.Book;
 import rushlight.film.Prospect;
+import rushlight.plan.Planner;
 import rushlight.report.prospect.Chapters;
 import rushlight.report.prospect.Material;
 import rushlight.report.prospect.Paper;
@@ -105,7 +106,15 @@ final class ReportCommand implements Callable<Integer> {
                     "There is no film in " + data.folder() + " yet. Import a film log first: rushlight import FILE,"
                             + " or look at the invented league: rushlight demo");
         }
+        boolean pages = kind() == Kind.PDF || kind() == Kind.HTML;
+        if (pages) {
+            Ahead.begin(ProspectReports::prepare);
+            Ahead.begin(Planner::prepare);
+        }
         try (Archive archive = data.open()) {
+            if (pages) {
+                Ahead.begin(archive.book()::handbook);
+            }
             Optional<List<Prospect>> who = ProspectNames.named(
                     List.of(name), archive.prospects(), spec.commandLine().getErr());
             if (who.isEmpty()) {

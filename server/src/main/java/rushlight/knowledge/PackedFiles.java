@@ -2,15 +2,15 @@ package rushlight.knowledge;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.net.JarURLConnection;
 import java.net.URI;
 import java.net.URISyntaxException;
 import java.net.URL;
-import java.nio.file.FileSystem;
-import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+import java.util.zip.ZipEntry;
 
 /** Lists the shipped files, whether they lie in a folder of classes or inside a jar. */
 public final class PackedFiles {
@@ -27,17 +27,23 @@ public final class PackedFiles {
             if (!"jar".equals(uri.getScheme())) {
                 return names(Path.of(uri));
             }
-            String address = uri.getSchemeSpecificPart();
-            Path jar = Path.of(
-                    URI.create(address.substring(0, address.indexOf("!/")).replace(" ", "%20")));
-            try (FileSystem inside = FileSystems.newFileSystem(jar)) {
-                return names(inside.getPath(folder));
-            }
+            return root.openConnection() instanceof JarURLConnection packed ? names(packed, folder.substring(1)) : List.of();
         } catch (URISyntaxException e) {
             throw new IllegalStateException("A resource has an address that is none: " + root, e);
         } catch (IOException e) {
             throw new UncheckedIOException(root.toString(), e);
         }
+    }
+
+    /** The jar is the one that classes are read from, and stays open with it: nothing is read twice. */
+    @SuppressWarnings("resource") // it belongs to the loader of the classes
+    private static List<String> names(JarURLConnection packed, String folder) throws IOException {
+        return packed.getJarFile().stream()
+                .map(ZipEntry::getName)
+                .filter(name -> name.startsWith(folder) && !name.endsWith("/"))
+                .map(name -> name.substring(folder.length()))
+                .sorted()
+                .toList();
     }
 
     private static List<String> names(Path folder) throws IOException {

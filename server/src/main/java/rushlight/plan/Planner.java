@@ -45,6 +45,11 @@ public final class Planner {
         return new Planner(training, taxonomy, Lessons.of(ontology), Scheduler.best());
     }
 
+    /** Loads the solver's library, so that it is there when a plan is asked for; worth a thread of its own. */
+    public static void prepare() {
+        Scheduler.best();
+    }
+
     /** What the book knows of training. */
     public Training training() {
         return training;

@@ -64,8 +64,7 @@ public final class ReportMaterial {
     }
 
     private static List<Material.Reader> readers(Archive archive, String prospect) {
-        return LogSummary.all(archive.store()).stream()
-                .filter(log -> log.prospect().id().equals(prospect))
+        return LogSummary.of(archive.store(), prospect).stream()
                 .map(log -> new Material.Reader(
                         log.evaluator(), log.game().name(), log.game().date(), log.readings()))
                 .sorted(Comparator.comparing(Material.Reader::evaluator)

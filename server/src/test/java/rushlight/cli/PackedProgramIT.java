@@ -8,6 +8,7 @@ import java.nio.file.FileSystem;
 import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.DisplayNameGeneration;
@@ -83,16 +84,47 @@ class PackedProgramIT {
         assertThat(other.err()).contains("other files");
     }
 
+    @Test
+    void the_launcher_starts_it_whatever_became_of_what_makes_starts_quick(@TempDir Path home) throws Exception {
+        Path target = Files.createDirectories(home.resolve("server/target"));
+        Path launcher = Files.copy(
+                Path.of("../rushlight"), home.resolve("rushlight"), StandardCopyOption.COPY_ATTRIBUTES);
+        Files.createSymbolicLink(target.resolve(JAR.getFileName()), JAR.toAbsolutePath());
+        Path quick = Files.createDirectories(target.resolve("quick"));
+        Path library = Files.createDirectories(quick.resolve("native"));
+        Files.writeString(library.resolve(System.mapLibraryName("jniortools")), "no library");
+        Files.writeString(quick.resolve("classes.jsa"), "no archive");
+        // It is taken for one that is being made, so that none is made here.
+        Files.createDirectories(target.resolve("quick.new"));
+
+        Files.writeString(quick.resolve("size"), "10\n");
+        Run spoiled = launch(List.of(launcher.toString(), "--version"));
+        Files.writeString(quick.resolve("size"), "4711\n");
+        Run halved = launch(List.of(launcher.toString(), "--version"));
+        Files.delete(quick.resolve("classes.jsa"));
+        Run missing = launch(List.of(launcher.toString(), "--version"));
+
+        assertThat(List.of(spoiled, halved, missing)).allSatisfy(run -> {
+            assertThat(run.code()).isZero();
+            assertThat(run.out()).startsWith("rushlight 0.1.0");
+            assertThat(run.err()).isEmpty();
+        });
+    }
+
     private static Run run(String... args) throws IOException, InterruptedException {
         List<String> command = new ArrayList<>(
                 List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-jar", JAR.toString()));
         command.addAll(List.of(args));
+        return launch(command);
+    }
+
+    private static Run launch(List<String> command) throws IOException, InterruptedException {
         Path out = Files.createTempFile("rushlight", ".out");
         Path err = Files.createTempFile("rushlight", ".err");
-        Process process = new ProcessBuilder(command)
-                .redirectOutput(out.toFile())
-                .redirectError(err.toFile())
-                .start();
+        ProcessBuilder builder =
+                new ProcessBuilder(command).redirectOutput(out.toFile()).redirectError(err.toFile());
+        builder.environment().put("JAVA_HOME", System.getProperty("java.home"));
+        Process process = builder.start();
         int code = process.waitFor();
         return new Run(
                 code, Files.readString(out, StandardCharsets.UTF_8), Files.readString(err, StandardCharsets.UTF_8));

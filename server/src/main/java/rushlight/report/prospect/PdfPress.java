@@ -4,6 +4,7 @@ import com.openhtmltopdf.extend.FSSupplier;
 import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder;
 import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
+import com.openhtmltopdf.render.PageBox;
 import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
 import com.openhtmltopdf.util.XRLog;
 import java.io.ByteArrayOutputStream;
@@ -40,6 +41,12 @@ final class PdfPress implements AutoCloseable {
     /** How many pages it takes. */
     int pages() {
         return renderer.getRootBox().getLayer().getPages().size();
+    }
+
+    /** How many pages its words would fill; a page that was left early for the sake of what comes next counts whole. */
+    double length() {
+        PageBox first = renderer.getRootBox().getLayer().getPages().get(0);
+        return (double) renderer.getRootBox().getHeight() / (first.getBottom() - first.getTop());
     }
 
     /** The PDF; to be asked for once. */

@@ -3,6 +3,7 @@ package rushlight.report.prospect;
 import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
+import org.jspecify.annotations.Nullable;
 import rushlight.handbook.Handbook;
 import rushlight.knowledge.Ontology;
 import rushlight.knowledge.Taxonomy;
@@ -13,6 +14,23 @@ public final class ProspectReports {
     /** What a report may fill. */
     public static final int PAGES = 2;
 
+    /** How many pages the entries of a full report take, about; a first guess and no more. */
+    private static final double ENTRIES = 1;
+
+    /** Something of everything that a report has. */
+    private static final String SAMPLE =
+            """
+            <!DOCTYPE html>
+            <html xmlns="http://www.w3.org/1999/xhtml" lang="en"><head><title>A sample</title>
+            <meta name="description" content="A sample." /><style>@page { size: 8in 11in; }
+            p { font-family: "DejaVu Sans Condensed"; } .drawing { width: 80mm; }</style></head>
+            <body><p>A line, <b>a strong one</b> and <a href="film.mp4#t=1">a place on film</a>.</p>
+            <table><thead><tr><th>Head</th></tr></thead><tbody><tr><td>Cell</td></tr></tbody></table>
+            <svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 20 20"><title>A</title><desc>B</desc>
+            <path d="M0 0C5 5 5 9 9 9" stroke="currentColor" stroke-opacity="0.2" /><text class="figure-halo" y="9">a</text></svg>
+            </body></html>
+            """;
+
     private final Taxonomy taxonomy;
     private final ProspectFigures figures;
     private final TemplateEngine engine = TemplateEngine.createPrecompiled(ContentType.Html);
@@ -21,6 +39,13 @@ public final class ProspectReports {
     public ProspectReports(Ontology ontology, Taxonomy taxonomy, Handbook handbook) {
         this.taxonomy = taxonomy;
         this.figures = new ProspectFigures(ontology, taxonomy, handbook);
+    }
+
+    /** Loads what the press needs, fonts and libraries, so that it is there when the words are; worth a thread of its own. */
+    public static void prepare() {
+        try (PdfPress press = new PdfPress(SAMPLE)) {
+            press.print();
+        }
     }
 
     /**
@@ -56,41 +81,55 @@ public final class ProspectReports {
             return press.pages() <= PAGES;
         }
 
+        private double length() {
+            return Math.max(press.length(), fits() ? 0 : PAGES);
+        }
+
         @Override
         public void close() {
             press.close();
         }
     }
 
-    /** With as many entries as fit: everything is tried first, then the half of what is in question. */
+    /**
+     * With as many entries as fit. Everything is tried first; by how far it is too long, and how far a shorter one falls short, is
+     * told where to look next, and where that closes in from one side alone, in the middle.
+     */
     private Fitted fitted(Material material, Paper paper) {
         Composer composer = new Composer(material, taxonomy, figures, paper);
         Fitted all = Fitted.of(page(composer.page(composer.most())));
         if (all.fits() || composer.most() == 0) {
             return all;
         }
-        all.close();
-        return most(composer);
-    }
-
-    /** The fullest report that fits, laid out once for each that is tried; the emptiest where none does. */
-    private Fitted most(Composer composer) {
-        Fitted best = Fitted.of(page(composer.page(0)));
-        int fits = 0;
         int tooMany = composer.most();
+        double over = all.length() - PAGES;
+        all.close();
+        int fits = 0;
+        double under = ENTRIES;
+        int turns = 0;
+        @Nullable Fitted best = null;
         while (tooMany - fits > 1) {
-            int next = (fits + tooMany) / 2;
+            double share = ++turns % 3 == 0 ? 0.5 : under / (under + over);
+            int next = Math.max(fits + 1, Math.min(tooMany - 1, fits + (int) Math.round(share * (tooMany - fits))));
             Fitted tried = Fitted.of(page(composer.page(next)));
             if (tried.fits()) {
-                best.close();
-                best = tried;
                 fits = next;
+                under = PAGES - tried.length();
+                close(best);
+                best = tried;
             } else {
-                tried.close();
                 tooMany = next;
+                over = tried.length() - PAGES;
+                tried.close();
             }
         }
-        return best;
+        return best == null ? Fitted.of(page(composer.page(0))) : best;
+    }
+
+    private static void close(@Nullable Fitted fitted) {
+        if (fitted != null) {
+            fitted.close();
+        }
     }
 
     private String page(ReportPage page) {

@@ -31,7 +31,7 @@ class EveryPageTest {
         /board                                                             | Anselm Corrigate
         /prospect/tavish-mordell                                           | Stopped his feet on 24 of 55 power rushes
         /prospect/keverne-toll                                             | Ask his coach
-        /report/tavish-mordell                                             | left to the screen
+        /report/tavish-mordell                                             | Sentences the counts have earned
         /technique                                                         | Look up
         /technique/bull-rush                                               | Two hands on the chest
         /technique/wrong-arm                                               | On your film

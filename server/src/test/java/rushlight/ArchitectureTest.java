@@ -101,6 +101,9 @@ class ArchitectureTest {
     static final ArchRule http_stays_in_web = only("rushlight.web..", "io.javalin..", "org.eclipse.jetty..");
 
     @ArchTest
+    static final ArchRule meters_stay_in_web = only("rushlight.web..", "io.micrometer..");
+
+    @ArchTest
     static final ArchRule templates_stay_in_report = only("rushlight.report..", "gg.jte..");
 
     @ArchTest

@@ -1,8 +1,6 @@
 package rushlight.archive;
 
-import java.io.IOException;
 import java.io.OutputStream;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -62,12 +60,12 @@ public final class Archive implements AutoCloseable {
      * @throws FolderException where it cannot be written, is held by another program, or is of a newer layout
      */
     public static Archive open(Path folder) {
-        make(folder);
+        FolderLock.make(folder);
         FolderLock lock = FolderLock.take(folder);
         try {
             Settings.in(folder).save(folder);
             Book book = Book.of(folder);
-            make(folder.resolve("store"));
+            FolderLock.make(folder.resolve("store"));
             Store store = Store.in(folder.resolve("store"), book.taxonomy().film());
             RepIndex index =
                     RepIndex.in(folder.resolve("index"), book.situations().facets(), book.pages());
@@ -93,6 +91,11 @@ public final class Archive implements AutoCloseable {
     /** Orders logs by whose reading of a rep counts first. */
     public Comparator<LogId> firstBelieved() {
         return Settings.in(folder).firstBelieved();
+    }
+
+    /** How many changes of the film the index has not taken in; 0 where the two are in step. */
+    public long lag() {
+        return store.revision() - index.state().map(IndexState::revision).orElse(0L);
     }
 
     /** Asks a question of everything that can be counted, as it is now. */
@@ -226,24 +229,16 @@ public final class Archive implements AutoCloseable {
         return book.ontology().fingerprint();
     }
 
-    private static void make(Path folder) {
-        try {
-            Files.createDirectories(folder);
-        } catch (IOException e) {
-            throw new FolderException(
-                    "The data folder " + folder
-                            + " cannot be made: is there a file of that name, or no permission to write?",
-                    e);
-        }
-    }
-
+    /** Waits for whoever is writing, and gives the folder back. */
     @Override
     public void close() {
+        one.lock();
         try {
             index.close();
             store.close();
         } finally {
             lock.close();
+            one.unlock();
         }
     }
 }

@@ -2,9 +2,11 @@ package rushlight.cli;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -13,6 +15,7 @@ import picocli.CommandLine.Spec;
 import rushlight.archive.Archive;
 import rushlight.archive.DemoLeague;
 import rushlight.web.http.Server;
+import rushlight.web.http.ServerLog;
 
 /** Shows the data folder in a browser. */
 @Command(
@@ -30,11 +33,16 @@ import rushlight.web.http.Server;
             "Examples:",
             "  rushlight serve                  your data folder, at http://localhost:7070/",
             "  rushlight serve --demo           an invented league to look around in",
-            "  rushlight serve --port 8080      at another port; 0 takes any free one"
+            "  rushlight serve --port 8080      at another port; 0 takes any free one",
+            "  rushlight serve --log json       a line for each request, for programs to read"
         })
 final class ServeCommand implements Callable<Integer> {
     private static final String HERE = "127.0.0.1";
     private static final int HIGHEST_PORT = 65_535;
+
+    /** Requests first, then imports, then the folder is closed. */
+    private static final Duration LONGEST_STOP = Server.STOPS_WITHIN.multipliedBy(2).plusSeconds(5);
+
 
     @Option(
             names = "--data",
@@ -56,6 +64,12 @@ final class ServeCommand implements Callable<Integer> {
     @Option(names = "--demo", description = "show the invented league")
     private boolean demo;
 
+    @Option(
+            names = "--log",
+            paramLabel = "FORM",
+            description = "tell each request in a line of text or json on standard error, without names of people")
+    private Optional<ServerLog.Form> form = Optional.empty();
+
     @Spec
     private CommandSpec spec;
 
@@ -74,21 +88,34 @@ final class ServeCommand implements Callable<Integer> {
         CountDownLatch stopped = new CountDownLatch(1);
         Thread end = new Thread(() -> {
             stop.countDown();
-            await(stopped);
+            await(stopped, spec.commandLine().getErr());
         });
+        ServerLog log = log();
         try (Archive archive = Archive.open(where())) {
             if (demo) {
                 DemoLeague.into(archive);
             }
-            try (Server server = Server.start(archive, port, demo)) {
+            try (Server server = Server.start(archive, port, demo, log)) {
                 Runtime.getRuntime().addShutdownHook(end);
                 say(server);
+                log.say("started");
                 stop.await();
+                log.say("stopping");
             }
         } finally {
+            log.say("stopped");
             stopped.countDown();
         }
         return 0;
+    }
+
+    private ServerLog log() {
+        PrintWriter err = spec.commandLine().getErr();
+        return form.map(how -> ServerLog.of(how, line -> {
+                    err.println(line);
+                    err.flush();
+                }))
+                .orElseGet(ServerLog::quiet);
     }
 
     private void say(Server server) {
@@ -98,9 +125,12 @@ final class ServeCommand implements Callable<Integer> {
         out.flush();
     }
 
-    private static void await(CountDownLatch latch) {
+    private static void await(CountDownLatch latch, PrintWriter err) {
         try {
-            latch.await();
+            if (!latch.await(LONGEST_STOP.toSeconds(), TimeUnit.SECONDS)) {
+                err.println("Stopped before all work was done; of a change that was not finished, nothing is kept.");
+                err.flush();
+            }
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
         }

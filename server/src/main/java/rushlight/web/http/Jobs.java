@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.TimeUnit;
 import java.util.function.Function;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -55,9 +56,17 @@ final class Jobs implements AutoCloseable {
         }
     }
 
+    /** Lets what was begun end, as long as the server may take to stop. */
     @Override
     public void close() {
         worker.shutdown();
+        try {
+            if (!worker.awaitTermination(Server.STOPS_WITHIN.toSeconds(), TimeUnit.SECONDS)) {
+                LOG.warn("An import was still running when the server stopped; none of it is kept.");
+            }
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
     }
 
     private void run(String name, Function<Progress, ImportReport> work) {

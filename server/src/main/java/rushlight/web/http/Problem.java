@@ -47,7 +47,7 @@ record Problem(
             Map.entry(422, "Something in it is wrong"),
             Map.entry(428, "Say which version you change"),
             Map.entry(431, "The headers are too long"),
-            Map.entry(503, "It took too long"));
+            Map.entry(503, "Not now"));
 
     static Problem of(int status, String detail) {
         String title = TITLES.getOrDefault(status, status < 500 ? "It cannot be done" : "Something broke");

@@ -11,19 +11,17 @@ import org.eclipse.jetty.server.Request;
 import org.eclipse.jetty.server.Response;
 import org.eclipse.jetty.server.handler.ErrorHandler;
 import org.eclipse.jetty.util.Callback;
-import org.slf4j.Logger;
-import org.slf4j.LoggerFactory;
 import rushlight.archive.FolderException;
 import rushlight.web.Json;
 
 /** Turns everything that ends a request early into problem details; nobody is shown a stack trace. */
 final class Problems {
-    private static final Logger LOG = LoggerFactory.getLogger(Problems.class);
-
     private final List<Route> routes;
+    private final Watching watching;
 
-    Problems(List<Route> routes) {
+    Problems(List<Route> routes, Watching watching) {
         this.routes = List.copyOf(routes);
+        this.watching = watching;
     }
 
     void handle(RoutesConfig config) {
@@ -56,9 +54,11 @@ final class Problems {
         };
     }
 
-    private static Problem broken(Context ctx, Exception e) {
-        LOG.error("{} {} broke", ctx.method(), ctx.path(), e);
-        return Problem.of(500, "Something broke; nothing was half stored. The program's log says where.");
+    private Problem broken(Context ctx, Exception e) {
+        return Problem.of(
+                500,
+                "Something broke; nothing was half stored. The program's log says where, under request "
+                        + watching.broke(ctx, e) + ".");
     }
 
     private static String sentence(int status) {
@@ -75,10 +75,13 @@ final class Problems {
 
     /** What the HTTP engine itself refuses, before any route is looked for. */
     static final class Engine extends ErrorHandler {
+        private static final int STOPPING = 503;
+        private static final String STOPPED = "The server is being stopped. Ask again when it is back.";
+
         @Override
         public boolean handle(Request request, Response response, Callback callback) {
             int status = response.getStatus() < 400 ? 500 : response.getStatus();
-            Problem problem = Problem.of(status, sentence(status));
+            Problem problem = Problem.of(status, status == STOPPING ? STOPPED : sentence(status));
             response.setStatus(status);
             response.getHeaders().put(HttpHeader.CONTENT_TYPE, Problem.MEDIA_TYPE);
             response.getHeaders().put("X-Content-Type-Options", "nosniff");

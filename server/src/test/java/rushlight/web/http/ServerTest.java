@@ -67,7 +67,7 @@ class ServerTest {
 
     @Test
     void every_route_is_described_and_every_description_is_a_route() {
-        Set<String> routes = Server.routes(archive, true, new Jobs()).stream()
+        Set<String> routes = Server.routes(archive, true, new Jobs(), new Meters()).stream()
                 .map(route -> route.method().name() + " " + route.path())
                 .collect(Collectors.toCollection(TreeSet::new));
 
@@ -81,6 +81,9 @@ class ServerTest {
                 "/api/openapi.json",
                 "/api/version",
                 "/api/health",
+                "/health",
+                "/ready",
+                "/metrics",
                 "/api/labels",
                 "/api/columns",
                 "/api/findings",

@@ -4,6 +4,7 @@ import io.micrometer.core.instrument.Gauge;
 import io.micrometer.core.instrument.Tags;
 import io.micrometer.core.instrument.Timer;
 import io.micrometer.core.instrument.binder.jvm.JvmGcMetrics;
+import io.micrometer.core.instrument.binder.jvm.JvmHeapPressureMetrics;
 import io.micrometer.core.instrument.binder.jvm.JvmMemoryMetrics;
 import io.micrometer.core.instrument.binder.jvm.JvmThreadMetrics;
 import io.micrometer.core.instrument.binder.system.ProcessorMetrics;
@@ -11,6 +12,7 @@ import io.micrometer.core.instrument.binder.system.UptimeMetrics;
 import io.micrometer.prometheusmetrics.PrometheusConfig;
 import io.micrometer.prometheusmetrics.PrometheusMeterRegistry;
 import java.time.Duration;
+import java.util.Arrays;
 import java.util.Set;
 import java.util.function.Supplier;
 import java.util.function.ToDoubleFunction;
@@ -27,6 +29,7 @@ final class Meters implements AutoCloseable {
 
     private final PrometheusMeterRegistry registry = new PrometheusMeterRegistry(PrometheusConfig.DEFAULT);
     private final JvmGcMetrics collector = new JvmGcMetrics();
+    private final JvmHeapPressureMetrics pressure = new JvmHeapPressureMetrics();
 
     Meters() {
         new JvmMemoryMetrics().bindTo(registry);
@@ -34,6 +37,7 @@ final class Meters implements AutoCloseable {
         new ProcessorMetrics().bindTo(registry);
         new UptimeMetrics().bindTo(registry);
         collector.bindTo(registry);
+        pressure.bindTo(registry);
     }
 
     /**
@@ -95,10 +99,11 @@ final class Meters implements AutoCloseable {
     @Override
     public void close() {
         collector.close();
+        pressure.close();
         registry.close();
     }
 
     private static Duration[] millis(long... some) {
-        return java.util.Arrays.stream(some).mapToObj(Duration::ofMillis).toArray(Duration[]::new);
+        return Arrays.stream(some).mapToObj(Duration::ofMillis).toArray(Duration[]::new);
     }
 }

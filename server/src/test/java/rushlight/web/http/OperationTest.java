@@ -10,11 +10,13 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpResponse;
 import java.net.http.HttpResponse.BodyHandlers;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayNameGeneration;
@@ -89,6 +91,23 @@ class OperationTest {
                 .contains("rushlight_imports_seconds_count{outcome=\"stored\"} 1")
                 .contains("rushlight_imports_seconds_count{outcome=\"refused\"} 1")
                 .contains("jvm_memory_used_bytes{area=\"heap\"", "jvm_threads_live_threads", "jvm_gc_");
+    }
+
+    @Test
+    void whatever_the_page_on_operation_says_to_watch_is_measured() throws Exception {
+        send("POST", "/api/import", REPS);
+        String metrics = metrics(1);
+        String page = Files.readString(Path.of("../docs/operation.md"));
+
+        List<String> names = Pattern.compile("`((rushlight|jvm|process)_[a-z_]+)")
+                .matcher(page)
+                .results()
+                .map(found -> found.group(1))
+                .distinct()
+                .toList();
+
+        assertThat(names).hasSizeGreaterThan(8).allSatisfy(name -> assertThat(metrics)
+                .containsPattern("(?m)^" + name));
     }
 
     @Test

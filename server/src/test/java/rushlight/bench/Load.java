@@ -18,6 +18,7 @@ import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Random;
 import java.util.Set;
@@ -246,8 +247,8 @@ final class Load {
 
         private boolean add(String game, String rep) throws Exception {
             ObjectNode cells = JSON.createObjectNode();
-            String[] names = HEADER.strip().split(",");
-            String[] values = row(game, rep, "added").strip().split(",");
+            String[] names = HEADER.strip().split(",", -1);
+            String[] values = row(game, rep, "added").strip().split(",", -1);
             IntStream.range(0, names.length).forEach(i -> cells.put(names[i], values[i]));
             return acknowledged(good(send("POST", "/api/reps", "application/json", cells(cells))), game, rep);
         }
@@ -259,7 +260,7 @@ final class Load {
 
         private boolean acknowledged(boolean isKept, String game, String rep) {
             if (isKept) {
-                acknowledged.add("load-runner/" + game.toLowerCase(java.util.Locale.ROOT).replace(' ', '-') + "/" + rep);
+                acknowledged.add("load-runner/" + game.toLowerCase(Locale.ROOT).replace(' ', '-') + "/" + rep);
             }
             return isKept;
         }

@@ -7,14 +7,11 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Function;
-import org.slf4j.Logger;
-import org.slf4j.LoggerFactory;
 import rushlight.web.ImportReport;
 import rushlight.web.JobAnswer;
 
 /** Long work, one after the other, that one can ask how far it is. */
 final class Jobs implements AutoCloseable {
-    private static final Logger LOG = LoggerFactory.getLogger(Jobs.class);
     private static final int REMEMBERED = 100;
 
     /** Tells how far work is. */
@@ -35,7 +32,17 @@ final class Jobs implements AutoCloseable {
             return size() > REMEMBERED;
         }
     };
+    private final ServerLog log;
     private int last;
+
+    /** Work of which nothing is told but what broke. */
+    Jobs() {
+        this(ServerLog.quiet());
+    }
+
+    Jobs(ServerLog log) {
+        this.log = log;
+    }
 
     /** Begins work and gives its first answer. */
     JobAnswer begin(Function<Progress, ImportReport> work) {
@@ -62,7 +69,7 @@ final class Jobs implements AutoCloseable {
         worker.shutdown();
         try {
             if (!worker.awaitTermination(Server.STOPS_WITHIN.toSeconds(), TimeUnit.SECONDS)) {
-                LOG.warn("An import was still running when the server stopped; none of it is kept.");
+                log.say("stopped-before-an-import-ended");
             }
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
@@ -76,7 +83,7 @@ final class Jobs implements AutoCloseable {
         } catch (ProblemException e) {
             put(failed(name, e.problem()));
         } catch (RuntimeException e) {
-            LOG.error("Long work broke", e);
+            log.broke("Long work", "job " + name, e);
             put(failed(name, Problem.of(500, "Something broke; nothing was half stored. The log says where.")));
         }
     }

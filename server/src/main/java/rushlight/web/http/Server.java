@@ -50,7 +50,7 @@ public final class Server implements AutoCloseable {
      * @param log where each request is told
      */
     public static Server start(Archive archive, int port, boolean demo, ServerLog log) {
-        Jobs jobs = new Jobs();
+        Jobs jobs = new Jobs(log);
         Meters meters = new Meters();
         meters.film(archive, "");
         List<Route> routes = routes(archive, demo, jobs, meters);

@@ -15,6 +15,7 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterEach;
@@ -73,7 +74,7 @@ class OperationTest {
                         + "route=\"/api/prospects/\\{id}\",status=\"404\"} 1")
                 .containsPattern("rushlight_requests_seconds_count\\{method=\"GET\",route=\"\\(page\\)\",status=\"200\"} 1")
                 .containsPattern("rushlight_requests_seconds_bucket\\{.*le=\"0.15\"} \\d");
-        assertThat(metrics.toLowerCase(java.util.Locale.ROOT))
+        assertThat(metrics.toLowerCase(Locale.ROOT))
                 .doesNotContain("jory", "penwick", "nobody", "beck", "calder");
     }
 
@@ -128,7 +129,7 @@ class OperationTest {
         assertThat(line.get("request").asText())
                 .isEqualTo(answer.headers().firstValue("X-Request-Id").orElseThrow());
         assertThat(Instant.parse(line.get("time").asText())).isBefore(Instant.now().plusSeconds(1));
-        assertThat(log).allSatisfy(l -> assertThat(l.toLowerCase(java.util.Locale.ROOT))
+        assertThat(log).allSatisfy(l -> assertThat(l.toLowerCase(Locale.ROOT))
                 .doesNotContain("jory", "penwick", "beck", "calder"));
     }
 

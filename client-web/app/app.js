@@ -1,10 +1,12 @@
 /** Starts the program: one page at a time, each with an address of its own. */
-import { Trouble } from './wire/http.js';
+import { SIGNED_OUT, Trouble } from './wire/http.js';
 import { el, show } from './parts/elements.js';
 import { listenForKeys, pageKeys } from './shell/keys.js';
 import { readyNotices } from './shell/notices.js';
 import { questionBox } from './shell/question-box.js';
 import { place, staysHere } from './shell/router.js';
+import { showWho } from './shell/who.js';
+import { signInAddress } from './sign-in/sign-in-state.js';
 import { listenForFolding } from './parts/claim.js';
 
 const PAGES = {
@@ -16,14 +18,16 @@ const PAGES = {
   sheet: () => import('./film/sheet.js'),
   import: () => import('./import/import.js'),
   notes: () => import('./notes/notes.js'),
+  report: () => import('./report/report.js'),
   compare: () => import('./compare/compare.js'),
   board: () => import('./board/board.js'),
   'cross-check': () => import('./cross-check/cross-check.js'),
+  'sign-in': () => import('./sign-in/sign-in.js'),
   lost: () => import('./shell/lost.js'),
 };
 const MENU = [
   ['Ask', '/', ['ask']],
-  ['Board', '/board', ['board', 'prospect']],
+  ['Board', '/board', ['board', 'prospect', 'report']],
   ['Book', '/technique', ['book', 'technique']],
   ['Film', '/film', ['film', 'sheet']],
   ['Notes', '/notes', ['notes']],
@@ -76,7 +80,7 @@ function frame(name) {
   pageKeys('', []);
   show(document.getElementById('pages'), MENU.map(([words, href, names]) =>
     el('a', { href, 'aria-current': names.includes(name) ? 'page' : null }, words)));
-  show(document.getElementById('question-home'), name === 'ask' ? [] : questionBox({ open }).root);
+  show(document.getElementById('question-home'), ['ask', 'sign-in'].includes(name) ? [] : questionBox({ open }).root);
 }
 
 function title(name, signal) {
@@ -100,7 +104,8 @@ document.addEventListener('click', event => {
   open(link.href);
 });
 addEventListener('popstate', () => enter());
+addEventListener(SIGNED_OUT, () => { if (location.pathname !== '/sign-in') open(signInAddress(location.pathname + location.search + location.hash), { replace: true }); });
 readyNotices();
 listenForKeys(open);
 listenForFolding();
-enter();
+enter().then(showWho);

@@ -7,6 +7,7 @@ import { clipDeck } from '../film/clip.js';
 import { save } from '../import/report.js';
 import { pageKeys } from '../shell/keys.js';
 import { notice } from '../shell/notices.js';
+import { learned } from './learned.js';
 import { asKept, held, keeping, letGo, put } from './keeping.js';
 import { begun, decided, outline, progress } from './notes-state.js';
 import { review, told } from './review.js';
@@ -26,6 +27,7 @@ export async function mount(page, context) {
   const far = el('span', {});
   const deck = clipDeck({});
   const film = el('details', { class: 'brief film-beside' }, el('summary', {}, 'The film beside it'), deck.root);
+  const taught = learned({ context, again: () => file && readNotes() });
   const box = (id, words, attributes = {}) => field(words, el('input', { id, autocomplete: 'off', ...attributes }));
   const value = id => page.querySelector(`#${id}`).value.trim();
 
@@ -48,7 +50,7 @@ export async function mount(page, context) {
       box('prospect', 'Whose reps', { list: 'known-prospects', onchange: () => file && readNotes() }), box('game', 'Which game'), box('evaluator', 'Who speaks'),
       box('video', 'Film the times belong to', { onchange: () => turn(null) }),
       el('datalist', { id: 'known-prospects' }, prospects.map(one => el('option', { value: one.name })))),
-    trouble, below);
+    trouble, below, taught.root);
 
   async function took(chosen) {
     file = { name: chosen.name, text: await chosen.text() };
@@ -90,7 +92,7 @@ export async function mount(page, context) {
     inGeneral = statements.map(one => one.key);
     const first = begun(sheet.kept.decided);
     const saved = el('span', { class: 'soft small' });
-    keeper = keeping({ file: file.name, kept: sheet.kept, outline: outline(sheet.notes), onkept: words => { saved.textContent = ` · ${words}`; }, onstale: both });
+    keeper = keeping({ file: file.name, kept: sheet.kept, outline: outline(sheet.notes), onkept: words => { saved.textContent = ` · ${words}`; taught.look(); }, onstale: both });
     open = review({ sheet, state: first, phases, onchange: changed, onrep: turn, oncue: cue => { film.open = true; turn({ start: cue.start, end: cue.end }); } });
     show(below,
       el('h2', {}, reps.length ? `${counted(reps.length, 'rep')} in ${file.name}` : `No rep in ${file.name}`),

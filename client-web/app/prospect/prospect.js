@@ -57,7 +57,7 @@ function filters(who, filter, { open }) {
     field('Side of the offense', choice('filter-over', [['', 'both sides'], ...who.sides.map(side => [side, side])], filter.over, value => go('over', value))),
     field('Opponent', choice('filter-opponent', [['', 'everybody'], ...who.opponents.map(one => [one, one])], filter.opponent, value => go('opponent', value))),
     active ? el('p', { class: 'row' }, `${who.reps} of ${who.allReps} reps.`, el('a', { href: path('prospect', who.id) }, 'Show all')) : null,
-    el('p', { class: 'links' }, el('a', { href: path('film', who.id) }, 'His film log'), ' · ', el('a', { href: `/compare?id=${encodeURIComponent(who.id)}` }, 'Compare him'),
+    el('p', { class: 'links' }, el('a', { href: path('report', who.id) }, 'Report'), ' · ', el('a', { href: path('film', who.id) }, 'His film log'), ' · ', el('a', { href: `/compare?id=${encodeURIComponent(who.id)}` }, 'Compare him'),
       ' · ', el('a', { href: `/?q=${encodeURIComponent(`players like ${who.name}`)}` }, 'Players like him')));
 }
 

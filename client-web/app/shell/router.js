@@ -7,6 +7,7 @@ const PAGES = [
   ['technique', '/technique/:slug'],
   ['book', '/technique'],
   ['prospect', '/prospect/:id'],
+  ['report', '/report/:id'],
   ['film', '/film'],
   ['film', '/film/:prospect'],
   ['sheet', '/rep/:prospect/:game/:rep'],
@@ -17,6 +18,7 @@ const PAGES = [
   ['compare', '/compare'],
   ['board', '/board'],
   ['cross-check', '/cross-check'],
+  ['sign-in', '/sign-in'],
 ];
 
 /**

@@ -10,6 +10,12 @@ export class Trouble extends Error {
   }
 }
 
+/** What the window hears when somebody has to sign in first. */
+export const SIGNED_OUT = 'rushlight-signed-out';
+
+/** What no page of another site can send: the server takes changes of a session with it alone. */
+const OURS = { 'X-Requested-With': 'rushlight' };
+
 const SILENT = {
   title: 'The server does not answer',
   detail: 'Is "rushlight serve" still running? Start it again and load this page anew.',
@@ -38,7 +44,7 @@ export async function send(method, path, wants = {}) {
 export const sendForText = (method, path, wants = {}) => sent(method, path, wants).then(answer => answer.text());
 
 function sent(method, path, { parameters = {}, body, type = 'application/json', tag, wait = true, keepalive = false, headers: more = {}, signal } = {}) {
-  const headers = { ...more, ...(body === undefined ? {} : { 'Content-Type': type }), ...(tag ? { 'If-Match': tag } : {}), ...(wait ? {} : { Prefer: 'respond-async' }) };
+  const headers = { ...OURS, ...more, ...(body === undefined ? {} : { 'Content-Type': type }), ...(tag ? { 'If-Match': tag } : {}), ...(wait ? {} : { Prefer: 'respond-async' }) };
   return ask(address(path, parameters), { method, headers, body: typeof body === 'string' ? body : JSON.stringify(body), keepalive, signal });
 }
 
@@ -66,6 +72,7 @@ async function ask(url, options) {
     throw new Trouble(SILENT);
   }
   if (answer.ok) return answer;
+  if (answer.status === 401 && url !== '/api/session') dispatchEvent(new Event(SIGNED_OUT));
   throw new Trouble(await problem(answer));
 }
 

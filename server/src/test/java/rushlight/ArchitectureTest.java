@@ -30,6 +30,7 @@ class ArchitectureTest {
         Map<String, Set<String>> table = new HashMap<>();
         only(table, "knowledge");
         only(table, "evidence");
+        only(table, "accounts");
         only(table, "figure", "knowledge");
         only(table, "words", "knowledge");
         only(table, "handbook", "words", "knowledge");
@@ -45,7 +46,7 @@ class ArchitectureTest {
         only(table, "ask", "findings", "index", "evidence", "situation", "words", "film", "knowledge");
         withAllOf(table, "report", "findings", "handbook", "figure", "plan");
         withAllOf(table, "archive", "ask", "notes", "findings", "store", "handbook", "plan", "agreement");
-        withAllOf(table, "web", "archive", "report");
+        withAllOf(table, "web", "archive", "report", "accounts");
         withAllOf(table, "cli", "web");
         return Map.copyOf(table);
     }
@@ -104,6 +105,12 @@ class ArchitectureTest {
     static final ArchRule meters_stay_in_web = only("rushlight.web..", "io.micrometer..");
 
     @ArchTest
+    static final ArchRule passwords_stay_in_accounts = only("rushlight.accounts..", "at.favre.lib..");
+
+    @ArchTest
+    static final ArchRule allowances_stay_in_web = only("rushlight.web..", "io.github.bucket4j..");
+
+    @ArchTest
     static final ArchRule templates_stay_in_report = only("rushlight.report..", "gg.jte..");
 
     @ArchTest
@@ -119,7 +126,7 @@ class ArchitectureTest {
     @ArchTest
     static final ArchRule json_stays_in_web = noClasses()
             .that()
-            .resideOutsideOfPackages("rushlight.web..", "rushlight.archive..")
+            .resideOutsideOfPackages("rushlight.web..", "rushlight.archive..", "rushlight.accounts..")
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage("com.fasterxml.jackson..");

@@ -3,6 +3,7 @@ package rushlight.archive;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -10,7 +11,10 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import rushlight.film.GameOrder;
 import rushlight.film.Log;
+import rushlight.film.LogId;
 import rushlight.film.Reading;
+import rushlight.store.LogGraph;
+import rushlight.store.Store;
 
 /**
  * Keeps the readings of a stored log that a new one does not mention. The two may have charted different columns: what
@@ -21,6 +25,23 @@ final class Adding {
     private static final String NOT_SEEN = "not_seen";
 
     private Adding() {}
+
+    /**
+     * Logs by what they are of; those of one file that belong together become one.
+     *
+     * @param add keep stored readings whose rep the new log does not name
+     */
+    static Map<LogId, Log> byId(List<Log> logs, boolean add, Store store) {
+        Map<LogId, Log> byId = new LinkedHashMap<>();
+        for (Log log : logs) {
+            byId.merge(LogGraph.idOf(log), log, Adding::to);
+        }
+        if (add) {
+            byId.replaceAll(
+                    (id, log) -> store.log(id).map(stored -> to(stored, log)).orElse(log));
+        }
+        return byId;
+    }
 
     static Log to(Log stored, Log more) {
         Set<String> charted = new HashSet<>(stored.charted());

@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -24,7 +23,6 @@ import rushlight.index.IndexState;
 import rushlight.index.RepIndex;
 import rushlight.situation.LogFacts;
 import rushlight.store.Change;
-import rushlight.store.LogGraph;
 import rushlight.store.Store;
 
 /**
@@ -81,6 +79,10 @@ public final class Archive implements AutoCloseable {
     /** The book this folder is read with, its own terms included. */
     public Book book() {
         return book;
+    }
+
+    Path folder() {
+        return folder;
     }
 
     /** The letter of the numbering system of a bare alignment number, where the folder sets one. */
@@ -159,27 +161,25 @@ public final class Archive implements AutoCloseable {
      * @param add keep stored readings whose rep the new log does not name
      */
     public PutResult put(List<Log> logs, Collection<Prospect> prospects, boolean add) {
+        return put(logs, prospects, add, "");
+    }
+
+    /** The same with somebody's account. */
+    public PutResult put(List<Log> logs, Collection<Prospect> prospects, boolean add, String by) {
         one.lock();
         try {
-            return putAlone(logs, prospects, add);
+            return putAlone(logs, prospects, add, writing.by(by));
         } finally {
             one.unlock();
         }
     }
 
-    private PutResult putAlone(List<Log> logs, Collection<Prospect> prospects, boolean add) {
+    private PutResult putAlone(List<Log> logs, Collection<Prospect> prospects, boolean add, Writing writing) {
         List<String> reasons = Clashes.of(logs, prospects, store);
         if (!reasons.isEmpty()) {
             return new PutResult.Refused(reasons);
         }
-        Map<LogId, Log> byId = new LinkedHashMap<>();
-        for (Log log : logs) {
-            byId.merge(LogGraph.idOf(log), log, Adding::to);
-        }
-        if (add) {
-            byId.replaceAll((id, log) ->
-                    store.log(id).map(stored -> Adding.to(stored, log)).orElse(log));
-        }
+        Map<LogId, Log> byId = Adding.byId(logs, add, store);
         List<PutResult.Replaced> replaced = new ArrayList<>();
         byId.forEach((id, log) -> replaced.add(
                 new PutResult.Replaced(id, store.readings(id), log.readings().size())));

@@ -162,6 +162,11 @@ public final class Book {
         return notes;
     }
 
+    /** Lets the next notes be read with the names that a folder has now; all else has them when it is opened again. */
+    synchronized void readNamesAgain(Path folder) {
+        notes = NoteReader.of(Taxonomy.of(ontology(folder)));
+    }
+
     /** What may be about to be typed; made when it is first asked for. */
     public synchronized Suggestions suggestions() {
         if (suggestions == null) {

@@ -33,6 +33,11 @@ public final class Edits {
         this.one = one;
     }
 
+    /** The same with somebody's account: his name stands with every change. */
+    public Edits by(String name) {
+        return new Edits(book, store, writing.by(name), one);
+    }
+
     /** A reading as it is now. */
     public Optional<KeptReading> reading(LogId log, String rep) {
         return store.log(log).flatMap(stored -> find(stored, rep).map(found -> kept(stored, found)));

@@ -29,6 +29,11 @@ public final class Reconciling {
         return new Reconciling(archive.edits(), archive.store(), Settling.of(archive.book()));
     }
 
+    /** The same with somebody's account. */
+    public Reconciling by(String name) {
+        return new Reconciling(edits.by(name), store, settling);
+    }
+
     /**
      * One evaluator's reading as it was seen when the choice was made.
      *

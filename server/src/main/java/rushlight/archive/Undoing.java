@@ -134,7 +134,7 @@ final class Undoing {
         }
         String said = change.kind().equals(UNDO) ? "Brought back" : "Took back";
         Change.Note note =
-                new Change.Note(Change.Kind.UNDO, said + ": " + change.said(), OptionalLong.of(change.revision()));
+                new Change.Note(Change.Kind.UNDO, said + ": " + change.said(), OptionalLong.of(change.revision()), "");
         long revision = writing.write(logs, gone, List.of(), note);
         return new EditResult.Done(revision, note.said(), Optional.empty());
     }

@@ -21,17 +21,28 @@ final class Writing {
     private final Book book;
     private final Store store;
     private final RepIndex index;
+    private final String by;
 
     Writing(Book book, Store store, RepIndex index) {
+        this(book, store, index, "");
+    }
+
+    private Writing(Book book, Store store, RepIndex index, String by) {
         this.book = book;
         this.store = store;
         this.index = index;
+        this.by = by;
+    }
+
+    /** The same with somebody's account. */
+    Writing by(String name) {
+        return new Writing(book, store, index, name);
     }
 
     /** Makes one change and gives its number. */
     long write(Collection<Log> logs, Collection<LogId> gone, Collection<Prospect> prospects, Change.Note note) {
         List<LogFacts> facts = logs.parallelStream().map(book::classified).toList();
-        long revision = store.change(new Change(classified(facts), gone, prospects, note), fingerprint(), now());
+        long revision = store.change(new Change(classified(facts), gone, prospects, note.by(by)), fingerprint(), now());
         index.update(facts.stream(), gone, prospects, new IndexState(revision, fingerprint()));
         return revision;
     }

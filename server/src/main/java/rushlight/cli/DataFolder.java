@@ -1,6 +1,7 @@
 package rushlight.cli;
 
 import java.nio.file.Path;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -25,6 +26,14 @@ final class DataFolder {
         return command != null
                 && command.commandLine() != null
                 && command.commandLine().getParseResult().hasMatchedOption("--data");
+    }
+
+    /** The folder of everybody who names none. */
+    static Path usual() {
+        return Optional.ofNullable(System.getenv("RUSHLIGHT_DATA"))
+                .filter(text -> !text.isBlank())
+                .map(Path::of)
+                .orElse(Path.of(System.getProperty("user.home")).resolve(".rushlight"));
     }
 
     Path folder() {

@@ -30,12 +30,21 @@ final class DecidedRows {
         }
     }
 
+    /** Whether decisions on a file of this name are kept. */
+    boolean knows(String file) {
+        return kept.stream().anyMatch(one -> one.file().equals(file));
+    }
+
+    static String nothing(String file) {
+        return "Nothing is decided on " + file + "; every tag that was read is in the log.";
+    }
+
     List<List<String>> rows(
             Narration narration, NoteReader reader, ProposedLog log, ProposedLog.Heading heading, PrintWriter err) {
         Notes notes = reader.read(narration, heading.prospect());
         NotesDecisions.Found found = NotesDecisions.among(kept, narration.source(), Carrying.outline(notes));
         if (found.version() == 0) {
-            err.println("Nothing is decided on " + narration.source() + "; every tag that was read is in the log.");
+            err.println(nothing(narration.source()));
         } else {
             long open = Carrying.outline(notes).stream()
                     .flatMap(List::stream)

@@ -15,17 +15,15 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import rushlight.archive.Book;
-import rushlight.film.csv.RowsWriter;
+import rushlight.notes.Diagnostic;
 import rushlight.notes.Narration;
-import rushlight.notes.Narrations;
-import rushlight.notes.NoteReader;
-import rushlight.notes.Notes;
+import rushlight.notes.NoteFile;
 import rushlight.notes.ProposedLog;
-import rushlight.web.Json;
-import rushlight.web.NotesAnswer;
+import rushlight.web.NotesStream;
 
 /** Reads spoken or typed notes, and proposes the reps they speak of. */
 @Command(
@@ -45,7 +43,8 @@ import rushlight.web.NotesAnswer;
             "",
             "Examples:",
             "  rushlight notes friday.vtt --prospect \"Jory Penwick\"",
-            "  rushlight notes friday.vtt --prospect \"Jory Penwick\" --game \"Stonefen v Calder Mill\" --format csv"
+            "  rushlight notes friday.vtt --prospect \"Jory Penwick\" --game \"Stonefen v Calder Mill\" --format csv",
+            "  rushlight notes --learned, then rushlight notes --take 1"
         })
 final class NotesCommand implements Callable<Integer> {
     /** What the command writes. */
@@ -60,7 +59,10 @@ final class NotesCommand implements Callable<Integer> {
     @Mixin
     private DataFolder data = new DataFolder();
 
-    @Parameters(paramLabel = "FILE", arity = "1..*", description = "files of notes")
+    @Mixin
+    private LearnedWishes learned = new LearnedWishes();
+
+    @Parameters(paramLabel = "FILE", arity = "0..*", description = "files of notes")
     private List<Path> files = List.of();
 
     @Option(
@@ -95,6 +97,16 @@ final class NotesCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         PrintWriter err = spec.commandLine().getErr();
+        if (learned.any() == !files.isEmpty()) {
+            throw new ParameterException(
+                    spec.commandLine(),
+                    learned.any()
+                            ? "--learned, --take, --ignore and --bring-back look at what was decided: leave out the files."
+                            : "Name at least one file of notes, or ask for --learned.");
+        }
+        if (learned.any()) {
+            return learned.done(data, shape == Shape.JSON, out(), err);
+        }
         if (shape == Shape.CSV && (prospect.isBlank() || game.isBlank())) {
             err.println("A film log names the player and the game: add --prospect NAME and --game NAME.");
             return 2;
@@ -103,39 +115,54 @@ final class NotesCommand implements Callable<Integer> {
             err.println("Opinions are kept of a player: add --prospect NAME.");
             return 2;
         }
-        Book book = data.book();
-        NoteReader reader = book.notes();
-        List<Notes> all = new ArrayList<>();
-        List<List<String>> rows = new ArrayList<>();
+        try {
+            return read(err) ? 0 : 1;
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** Whether every file could be read and held notes. */
+    private boolean read(PrintWriter err) throws IOException {
+        NotesPrinting printing = printing(err);
         List<Narration> narrations = new ArrayList<>();
-        ProposedLog log = ProposedLog.of(book.taxonomy());
-        var heading = new ProposedLog.Heading(prospect, game, video, evaluator);
         boolean whole = true;
-        Optional<DecidedRows> decided = data.isNamed() && shape == Shape.CSV ? DecidedRows.of(data) : Optional.empty();
-        for (Path file : files) {
-            byte[] bytes = bytes(file, err);
+        for (Path path : files) {
+            byte[] bytes = bytes(path, err);
             whole &= bytes.length > 0;
             if (bytes.length > 0) {
-                Narration narration = Narrations.read(file.getFileName().toString(), bytes);
-                narration
-                        .diagnostics()
-                        .forEach(d -> err.println(file.getFileName() + ", line " + d.line() + ": " + d.message()));
-                whole &= !narration.cues().isEmpty();
-                narrations.add(narration);
-                if (decided.isPresent() && shape == Shape.CSV) {
-                    rows.addAll(decided.get().rows(narration, reader, log, heading, err));
-                } else if (shape == Shape.CSV) {
-                    reader.each(narration, prospect, piece -> rows.addAll(log.rows(piece, heading)));
-                } else {
-                    all.add(reader.read(narration, prospect));
+                NoteFile file = NoteFile.of(path.getFileName().toString(), bytes);
+                int[] cues = {0};
+                List<Diagnostic> faults = file.each(cue -> cues[0]++);
+                faults.forEach(d -> err.println(file.source() + ", line " + d.line() + ": " + d.message()));
+                whole &= cues[0] > 0;
+                printing.file(file, faults);
+                if (save) {
+                    narrations.add(file.whole());
                 }
             }
         }
-        print(book, all, rows);
+        printing.end();
         if (save) {
             OpinionSaving.save(data, narrations, prospect, evaluator, shape == Shape.TEXT ? out() : err);
         }
-        return whole ? 0 : 1;
+        return whole;
+    }
+
+    private NotesPrinting printing(PrintWriter err) throws IOException {
+        Book book = data.book();
+        return switch (shape) {
+            case TEXT -> new NotesPrinting.AsText(book.notes(), book.taxonomy(), prospect, out());
+            case JSON -> new NotesPrinting.AsJson(book.notes(), prospect, new NotesStream(out()));
+            case CSV ->
+                new NotesPrinting.AsRows(
+                        book.notes(),
+                        ProposedLog.of(book.taxonomy()),
+                        new ProposedLog.Heading(prospect, game, video, evaluator),
+                        data.isNamed() ? DecidedRows.of(data) : Optional.empty(),
+                        out(),
+                        err);
+        };
     }
 
     private PrintWriter out() {
@@ -163,28 +190,5 @@ final class NotesCommand implements Callable<Integer> {
             err.println(file + " cannot be read: " + e.getMessage());
         }
         return new byte[0];
-    }
-
-    private void print(Book book, List<Notes> all, List<List<String>> rows) {
-        PrintWriter out = out();
-        if (shape == Shape.JSON) {
-            out.print(Json.text(all.stream().map(NotesAnswer::of).toList()));
-        } else if (shape == Shape.TEXT) {
-            all.forEach(notes -> out.print(new NotesText(book.taxonomy()).of(notes)));
-        } else {
-            try {
-                RowsWriter.write(ProposedLog.HEADER, rows, out);
-            } catch (IOException e) {
-                throw new UncheckedIOException(e);
-            }
-            int phase = ProposedLog.HEADER.indexOf("phase");
-            long open = rows.stream().filter(row -> row.get(phase).isEmpty()).count();
-            if (open > 0) {
-                spec.commandLine()
-                        .getErr()
-                        .println(Numbers.of(open, "rep") + " without a phase: nothing said whether he rushed or played"
-                                + " the run. Fill the column before you import.");
-            }
-        }
     }
 }

@@ -1,16 +1,20 @@
 package rushlight.cli;
 
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.function.Consumer;
 import rushlight.knowledge.Taxonomy;
 import rushlight.notes.Actor;
 import rushlight.notes.Assertion;
 import rushlight.notes.Band;
-import rushlight.notes.Hidden;
 import rushlight.notes.Mention;
 import rushlight.notes.Notes;
 import rushlight.notes.ProposedRep;
+import rushlight.web.Spool;
 
 /** Notes as a page: the reps in order, each tag with the words it came from. */
 final class NotesText {
@@ -22,24 +26,45 @@ final class NotesText {
         this.taxonomy = taxonomy;
     }
 
-    String of(Notes notes) {
+    /** Writes what a file says, piece by piece: only how many reps there are, and what stands behind them, waits for its end. */
+    void write(String source, Consumer<Consumer<Notes>> pieces, PrintWriter out) throws IOException {
+        try (Spool reps = Spool.open();
+                Spool statements = Spool.open();
+                Spool hidden = Spool.open()) {
+            int[] count = {0};
+            pieces.accept(piece -> {
+                count[0] += piece.reps().size();
+                piece.reps().forEach(rep -> put(reps, page -> rep(page, rep)));
+                piece.statements().forEach(said -> put(statements, page -> tag(page, said)));
+                piece.hidden()
+                        .forEach(one -> put(
+                                hidden, page -> page.line("    \u201C" + plain(one.text()) + "\u201D: " + one.why())));
+            });
+            out.print(new Page()
+                    .line(source + ": " + Numbers.of(count[0], "rep") + " proposed.")
+                    .blank());
+            reps.copyTo(out, 0);
+            part("Said of him in general (no rep shows it)", statements, out);
+            part("Left out", hidden, out);
+        }
+    }
+
+    private static void part(String title, Spool lines, PrintWriter out) throws IOException {
+        if (!lines.isEmpty()) {
+            out.print(new Page().line(title));
+            lines.copyTo(out, 0);
+            out.print(new Page().blank());
+        }
+    }
+
+    private static void put(Spool spool, Consumer<Page> lines) {
         Page page = new Page();
-        page.line(notes.source() + ": " + Numbers.of(notes.reps().size(), "rep") + " proposed.")
-                .blank();
-        notes.reps().forEach(rep -> rep(page, rep));
-        if (!notes.statements().isEmpty()) {
-            page.line("Said of him in general (no rep shows it)");
-            notes.statements().forEach(said -> tag(page, said));
-            page.blank();
+        lines.accept(page);
+        try {
+            spool.writer().write(page.toString());
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
         }
-        if (!notes.hidden().isEmpty()) {
-            page.line("Left out");
-            for (Hidden hidden : notes.hidden()) {
-                page.line("    \u201C" + plain(hidden.text()) + "\u201D: " + hidden.why());
-            }
-            page.blank();
-        }
-        return page.toString();
     }
 
     private void rep(Page page, ProposedRep rep) {

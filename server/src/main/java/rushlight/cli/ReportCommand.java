@@ -27,6 +27,7 @@ import rushlight.report.prospect.Material;
 import rushlight.report.prospect.Paper;
 import rushlight.report.prospect.ProspectReports;
 import rushlight.web.ReportMaterial;
+import rushlight.web.ReportPlans;
 
 /** One prospect on two pages, or his reps as chapters and links. */
 @Command(
@@ -138,11 +139,12 @@ final class ReportCommand implements Callable<Integer> {
             WholeFile.write(file, links(material).getBytes(StandardCharsets.UTF_8));
         } else {
             ProspectReports reports = new ProspectReports(book.ontology(), book.taxonomy(), book.handbook());
+            Material planned = ReportMaterial.with(material, ReportPlans.made(book));
             WholeFile.write(
                     file,
                     kind == Kind.PDF
-                            ? reports.print(material, chosen).pdf()
-                            : reports.html(material, chosen).getBytes(StandardCharsets.UTF_8));
+                            ? reports.print(planned, chosen).pdf()
+                            : reports.html(planned, chosen).getBytes(StandardCharsets.UTF_8));
         }
         out("Wrote " + file + ".");
         return 0;

@@ -49,6 +49,7 @@ import picocli.CommandLine.Spec;
             PublishCommand.class,
             ReindexCommand.class,
             ServeCommand.class,
+            UserCommand.class,
             AutoComplete.GenerateCompletion.class,
             HelpCommand.class
         })
@@ -61,6 +62,6 @@ final class RushlightCommand implements Runnable {
         throw new CommandLine.ParameterException(
                 spec.commandLine(),
                 "Say what to do: demo, import, notes, assess, ask, agree, plan, counters, technique, answers, teach, report,"
-                        + " check, export or serve.");
+                        + " check, export, serve or user.");
     }
 }

@@ -8,11 +8,11 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
-import rushlight.archive.Archive;
 import rushlight.archive.DemoLeague;
 import rushlight.web.http.Server;
 import rushlight.web.http.ServerLog;
@@ -24,8 +24,9 @@ import rushlight.web.http.ServerLog;
         description = {
             "Shows your data folder in a browser, until you press Ctrl-C.",
             "",
-            "It answers to this machine alone, because it has no accounts yet: whoever reaches it may read and change"
-                    + " everything.",
+            "Without accounts it answers to this machine alone, and whoever sits at it may read and change everything."
+                    + " With accounts (rushlight user add) everybody signs in, and it may be bound to the network: with"
+                    + " a certificate, or behind a proxy that speaks HTTPS.",
             ""
         },
         footer = {
@@ -34,10 +35,11 @@ import rushlight.web.http.ServerLog;
             "  rushlight serve                  your data folder, at http://localhost:7070/",
             "  rushlight serve --demo           an invented league to look around in",
             "  rushlight serve --port 8080      at another port; 0 takes any free one",
+            "  rushlight serve --bind 0.0.0.0 --certificate film.p12",
+            "  rushlight serve --teams /srv/film --behind-proxy",
             "  rushlight serve --log json       a line for each request, for programs to read"
         })
 final class ServeCommand implements Callable<Integer> {
-    private static final String HERE = "127.0.0.1";
     private static final int HIGHEST_PORT = 65_535;
 
     /** Requests first, then imports, then the folder is closed. */
@@ -54,12 +56,8 @@ final class ServeCommand implements Callable<Integer> {
     @Option(names = "--port", paramLabel = "NUMBER", defaultValue = "7070", description = "where to listen (7070)")
     private int port;
 
-    @Option(
-            names = "--bind",
-            paramLabel = "ADDRESS",
-            defaultValue = HERE,
-            description = "network address to listen on; without accounts only this machine's")
-    private String bind = HERE;
+    @Mixin
+    private ServeOptions others = new ServeOptions();
 
     @Option(names = "--demo", description = "show the invented league")
     private boolean demo;
@@ -78,12 +76,13 @@ final class ServeCommand implements Callable<Integer> {
         if (port < 0 || port > HIGHEST_PORT) {
             throw new ParameterException(spec.commandLine(), "A port is a number from 0 to " + HIGHEST_PORT + ".");
         }
-        if (!bind.equals(HERE) && !bind.equals("localhost")) {
+        if (others.isOfTeams() && (demo || folder.isPresent())) {
             throw new ParameterException(
-                    spec.commandLine(),
-                    "Rushlight has no accounts yet, so it listens to this machine alone: anybody who reached \"" + bind
-                            + "\" could read and change your film. Leave --bind out.");
+                    spec.commandLine(), "--teams names the folders of all teams; leave --data and --demo out.");
         }
+        others.refusal(where()).ifPresent(why -> {
+            throw new ParameterException(spec.commandLine(), why);
+        });
         CountDownLatch stop = new CountDownLatch(1);
         CountDownLatch stopped = new CountDownLatch(1);
         Thread end = new Thread(() -> {
@@ -91,11 +90,11 @@ final class ServeCommand implements Callable<Integer> {
             await(stopped, spec.commandLine().getErr());
         });
         ServerLog log = log();
-        try (Archive archive = Archive.open(where())) {
+        try (Archives archives = others.open(where())) {
             if (demo) {
-                DemoLeague.into(archive);
+                archives.teams().forEach(team -> DemoLeague.into(team.archive()));
             }
-            try (Server server = Server.start(archive, port, demo, log)) {
+            try (Server server = Server.start(others.serving(archives, where(), port, demo), log)) {
                 Runtime.getRuntime().addShutdownHook(end);
                 say(server);
                 log.say("started");
@@ -120,7 +119,8 @@ final class ServeCommand implements Callable<Integer> {
 
     private void say(Server server) {
         PrintWriter out = spec.commandLine().getOut();
-        out.println("Rushlight shows " + (demo ? "an invented league" : where()) + " at " + server.address());
+        out.println(
+                "Rushlight shows " + (demo ? "an invented league" : others.shown(where())) + " at " + server.address());
         out.println("Press Ctrl-C to stop.");
         out.flush();
     }
@@ -140,13 +140,6 @@ final class ServeCommand implements Callable<Integer> {
         if (folder.isPresent()) {
             return folder.get();
         }
-        Path home = Path.of(System.getProperty("user.home"));
-        if (demo) {
-            return home.resolve(".rushlight-demo");
-        }
-        return Optional.ofNullable(System.getenv("RUSHLIGHT_DATA"))
-                .filter(text -> !text.isBlank())
-                .map(Path::of)
-                .orElse(home.resolve(".rushlight"));
+        return demo ? Path.of(System.getProperty("user.home")).resolve(".rushlight-demo") : DataFolder.usual();
     }
 }

@@ -8,6 +8,7 @@ import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import picocli.CommandLine;
 import picocli.CommandLine.ParseResult;
+import rushlight.accounts.AccountsException;
 import rushlight.archive.FolderException;
 import rushlight.knowledge.BrokenBookException;
 
@@ -25,7 +26,9 @@ final class Trouble implements CommandLine.IExecutionExceptionHandler {
     }
 
     private static String sentence(Exception trouble) {
-        if (trouble instanceof FolderException || trouble instanceof BrokenBookException) {
+        if (trouble instanceof FolderException
+                || trouble instanceof AccountsException
+                || trouble instanceof BrokenBookException) {
             return String.valueOf(trouble.getMessage());
         }
         if (trouble instanceof UncheckedIOException io) {

@@ -79,7 +79,7 @@ final class Assembly {
                 mention.hand(),
                 0,
                 mention.opinion(),
-                narration.text().substring(hit.from(), hit.to()),
+                narration.words(hit.from(), hit.to()),
                 hit.from(),
                 hit.to(),
                 mention.band(),
@@ -142,8 +142,7 @@ final class Assembly {
     }
 
     void hide(Hit hit, String why) {
-        hidden.add(new Hidden(
-                hit.term().slug(), narration.text().substring(hit.from(), hit.to()), hit.from(), hit.to(), why));
+        hidden.add(new Hidden(hit.term().slug(), narration.words(hit.from(), hit.to()), hit.from(), hit.to(), why));
     }
 
     private void hide(Mention said, String why) {

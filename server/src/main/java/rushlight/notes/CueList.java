@@ -3,19 +3,37 @@ package rushlight.notes;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
 
-/** Collects the cues of a file, what was wrong with them, and the text they make together. */
+/** Hands the cues of a file on as they are read, each with its place in the text they make together, and collects what was wrong with them. */
 final class CueList {
     private static final int TOLD = 100;
 
     /** A cue of more characters is cut at a blank, so that no line makes the reading slow. */
     private static final int LONGEST = 8_000;
 
-    private final List<Cue> cues = new ArrayList<>();
+    private final boolean lasting;
+    private final Consumer<Cue> use;
     private final List<Diagnostic> diagnostics = new ArrayList<>();
-    private final StringBuilder text = new StringBuilder();
+    private @Nullable Cue held;
+    private int count;
+    private int length;
     private int untold;
     private double latest = Double.NEGATIVE_INFINITY;
+
+    /**
+     * @param lasting whether a cue without an end lasts until the next one begins
+     * @param use takes each cue
+     */
+    CueList(boolean lasting, Consumer<Cue> use) {
+        this.lasting = lasting;
+        this.use = use;
+    }
+
+    boolean isEmpty() {
+        return count == 0;
+    }
 
     void add(String id, OptionalDouble start, OptionalDouble end, List<Cue.Voice> voices, String words, int line) {
         OptionalDouble kept = end;
@@ -57,11 +75,30 @@ final class CueList {
     }
 
     private void put(String id, OptionalDouble start, OptionalDouble end, List<Cue.Voice> voices, String words) {
-        if (!cues.isEmpty()) {
-            text.append('\n');
+        int from = count == 0 ? 0 : length + 1;
+        count++;
+        length = from + words.length();
+        Cue now = new Cue(count, id, start, end, voices, words, from);
+        release(start);
+        held = now;
+    }
+
+    /** Hands the cue on that waited for the start of the next. */
+    private void release(OptionalDouble next) {
+        Cue cue = held;
+        if (cue == null) {
+            return;
         }
-        cues.add(new Cue(cues.size() + 1, id, start, end, voices, words, text.length()));
-        text.append(words);
+        boolean follows = lasting
+                && cue.end().isEmpty()
+                && cue.start().isPresent()
+                && next.isPresent()
+                && next.getAsDouble() > cue.start().getAsDouble();
+        use.accept(
+                follows
+                        ? new Cue(cue.number(), cue.id(), cue.start(), next, cue.voices(), cue.text(), cue.from())
+                        : cue);
+        held = null;
     }
 
     /** Words of nobody in particular, of which the time is not known. */
@@ -77,30 +114,14 @@ final class CueList {
         }
     }
 
-    /** Gives every cue without an end the start of the next one. */
-    private List<Cue> ended() {
-        List<Cue> all = new ArrayList<>();
-        for (int i = 0; i < cues.size(); i++) {
-            Cue cue = cues.get(i);
-            OptionalDouble next = i + 1 < cues.size() ? cues.get(i + 1).start() : OptionalDouble.empty();
-            boolean follows = cue.end().isEmpty()
-                    && cue.start().isPresent()
-                    && next.isPresent()
-                    && next.getAsDouble() > cue.start().getAsDouble();
-            all.add(
-                    follows
-                            ? new Cue(cue.number(), cue.id(), cue.start(), next, cue.voices(), cue.text(), cue.from())
-                            : cue);
-        }
-        return all;
-    }
-
-    Narration narration(String source, Format format) {
+    /** Hands the last cue on, and says what was wrong. */
+    List<Diagnostic> end() {
+        release(OptionalDouble.empty());
         if (untold > 0) {
             int line = diagnostics.get(TOLD - 1).line();
             diagnostics.add(new Diagnostic(
                     "AND_MORE", line, "Behind this line " + untold + " more faults were found; they are not listed."));
         }
-        return new Narration(source, format, format == Format.PLAIN ? ended() : cues, text.toString(), diagnostics);
+        return List.copyOf(diagnostics);
     }
 }

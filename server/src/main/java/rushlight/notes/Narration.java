@@ -16,4 +16,10 @@ public record Narration(String source, Format format, List<Cue> cues, String tex
         cues = List.copyOf(cues);
         diagnostics = List.copyOf(diagnostics);
     }
+
+    /** The words between two places of the file; of a stretch of it, they lie in the stretch. */
+    String words(int from, int to) {
+        int begins = cues.isEmpty() ? 0 : cues.get(0).from();
+        return text.substring(from - begins, to - begins);
+    }
 }

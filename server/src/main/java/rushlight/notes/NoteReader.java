@@ -1,6 +1,7 @@
 package rushlight.notes;
 
 import java.util.ArrayList;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Consumer;
@@ -49,18 +50,45 @@ public final class NoteReader {
      * piece. Shorter notes are one piece.
      */
     public void each(Narration narration, String prospect, Consumer<Notes> pieces) {
+        each(
+                narration.source(),
+                narration.format(),
+                prospect,
+                narration.diagnostics(),
+                pieces,
+                narration.cues()::forEach);
+    }
+
+    /**
+     * The same of a file that is read as it is needed: neither its cues nor its words are held longer than their piece.
+     *
+     * @param faults what was wrong in the file, which comes with the first piece
+     */
+    public void each(NoteFile file, String prospect, List<Diagnostic> faults, Consumer<Notes> pieces) {
+        each(file.source(), file.format(), prospect, faults, pieces, file::each);
+    }
+
+    private void each(
+            String source,
+            Format format,
+            String prospect,
+            List<Diagnostic> faults,
+            Consumer<Notes> pieces,
+            Consumer<Consumer<Cue>> cuesOf) {
         Set<String> names = tokenizer.tokens(prospect).stream()
                 .filter(token -> token.word() && token.key().length() > 2 && !terms.knows(token.key()))
                 .map(Token::key)
                 .collect(Collectors.toSet());
-        Stretches stretches = new Stretches(narration, tokenizer, cues);
         StretchReader reader = new StretchReader(kinds, terms, cues, names);
-        boolean first = true;
-        while (first || stretches.hasNext()) {
-            Stretches.Stretch stretch = stretches.next();
-            pieces.accept(reader.read(stretch, first ? narration.diagnostics() : List.of()));
-            first = false;
-        }
+        Iterator<List<Diagnostic>> first = List.of(faults).iterator();
+        Stretches stretches = new Stretches(
+                source,
+                format,
+                tokenizer,
+                cues,
+                stretch -> pieces.accept(reader.read(stretch, first.hasNext() ? first.next() : List.of())));
+        cuesOf.accept(stretches::add);
+        stretches.end();
     }
 
     /**

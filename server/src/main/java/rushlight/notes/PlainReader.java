@@ -16,7 +16,7 @@ final class PlainReader {
     private static final Pattern ALMOST = Pattern.compile("[\\[(]\\d+:[\\d:.,]*.*", Pattern.DOTALL);
     private static final Pattern REMARK = Pattern.compile("#(?!\\d).*", Pattern.DOTALL);
 
-    private final CueList cues = new CueList();
+    private final CueList cues;
     private final boolean timed;
     private OptionalDouble start = OptionalDouble.empty();
     private OptionalDouble end = OptionalDouble.empty();
@@ -24,7 +24,8 @@ final class PlainReader {
     private boolean open;
     private int since = 1;
 
-    private PlainReader(boolean timed) {
+    private PlainReader(boolean timed, CueList cues) {
+        this.cues = cues;
         this.timed = timed;
     }
 
@@ -32,13 +33,12 @@ final class PlainReader {
         return TIMED.matcher(line).matches();
     }
 
-    static Narration read(String source, List<String> lines) {
-        PlainReader reader = new PlainReader(lines.stream().anyMatch(PlainReader::isTimed));
+    static void read(List<String> lines, CueList cues) {
+        PlainReader reader = new PlainReader(lines.stream().anyMatch(PlainReader::isTimed), cues);
         for (int i = 0; i < lines.size(); i++) {
             reader.line(lines.get(i).strip(), i + 1);
         }
         reader.close();
-        return reader.cues.narration(source, Format.PLAIN);
     }
 
     private void line(String line, int number) {

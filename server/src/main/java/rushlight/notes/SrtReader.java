@@ -17,11 +17,12 @@ final class SrtReader {
             Pattern.compile("</?(?:b|i|u|font)(?:\\s[^<>]*)?>|\\{\\\\[^{}]*}", Pattern.CASE_INSENSITIVE);
 
     private final List<String> lines;
-    private final CueList cues = new CueList();
+    private final CueList cues;
     private boolean fullStops;
 
-    private SrtReader(List<String> lines) {
+    private SrtReader(List<String> lines, CueList cues) {
         this.lines = lines;
+        this.cues = cues;
     }
 
     /** Whether the first lines that are not blank are a block of it. */
@@ -35,10 +36,8 @@ final class SrtReader {
         return line.contains(ARROW) && TIMING.matcher(line).matches();
     }
 
-    static Narration read(String source, List<String> lines) {
-        SrtReader reader = new SrtReader(lines);
-        reader.blocks();
-        return reader.cues.narration(source, Format.SRT);
+    static void read(List<String> lines, CueList cues) {
+        new SrtReader(lines, cues).blocks();
     }
 
     private void blocks() {

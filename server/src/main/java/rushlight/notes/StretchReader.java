@@ -57,7 +57,7 @@ final class StretchReader {
                     .filter(place -> !place.terms().get(0).slug().isEmpty() && !here.names(place.first()))
                     .forEach(place -> hidden.add(new Hidden(
                             place.terms().get(0).slug(),
-                            narration.text().substring(place.from(), place.to()),
+                            narration.words(place.from(), place.to()),
                             place.from(),
                             place.to(),
                             "another sense here")));

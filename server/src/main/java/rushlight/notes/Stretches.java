@@ -2,6 +2,8 @@ package rushlight.notes;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Consumer;
+import java.util.stream.Collectors;
 import rushlight.words.Token;
 import rushlight.words.Tokenizer;
 
@@ -18,44 +20,47 @@ final class Stretches {
     /** A stretch: its cues, with their places in the whole text, its words, and whether it is the last. */
     record Stretch(Narration notes, List<Token> tokens, boolean last) {}
 
-    private final Narration narration;
+    private final String source;
+    private final Format format;
     private final Tokenizer tokenizer;
     private final Cues cues;
-    private int next;
-    private List<Token> ahead = List.of();
+    private final Consumer<Stretch> use;
+    private List<Cue> own = new ArrayList<>();
+    private List<Token> tokens = new ArrayList<>();
 
-    Stretches(Narration narration, Tokenizer tokenizer, Cues cues) {
-        this.narration = narration;
+    /**
+     * @param source name of the file
+     * @param use takes each stretch as soon as it is whole
+     */
+    Stretches(String source, Format format, Tokenizer tokenizer, Cues cues, Consumer<Stretch> use) {
+        this.source = source;
+        this.format = format;
         this.tokenizer = tokenizer;
         this.cues = cues;
+        this.use = use;
     }
 
-    boolean hasNext() {
-        return next < narration.cues().size();
-    }
-
-    /** The next stretch; an empty one of notes without cues. */
-    Stretch next() {
-        List<Token> tokens = new ArrayList<>(ahead);
-        int first = next;
-        next += ahead.isEmpty() ? 0 : 1;
-        ahead = List.of();
-        while (hasNext() && ahead.isEmpty()) {
-            List<Token> own = tokens(narration.cues().get(next));
-            if (!tokens.isEmpty() && (tokens.size() + own.size() > MOST || (tokens.size() > ENOUGH && opens(own)))) {
-                ahead = own;
-            } else {
-                tokens.addAll(own);
-                next++;
-            }
+    /** The next cue of the file. */
+    void add(Cue cue) {
+        List<Token> words = tokens(cue);
+        boolean full = tokens.size() + words.size() > MOST || (tokens.size() > ENOUGH && opens(words));
+        if (!tokens.isEmpty() && full) {
+            hand(false);
         }
-        Narration notes = new Narration(
-                narration.source(),
-                narration.format(),
-                narration.cues().subList(first, next),
-                narration.text(),
-                List.of());
-        return new Stretch(notes, tokens, !hasNext());
+        own.add(cue);
+        tokens.addAll(words);
+    }
+
+    /** There are no more; of notes without cues there is one empty stretch. */
+    void end() {
+        hand(true);
+    }
+
+    private void hand(boolean last) {
+        String text = own.stream().map(Cue::text).collect(Collectors.joining("\n"));
+        use.accept(new Stretch(new Narration(source, format, own, text, List.of()), tokens, last));
+        own = new ArrayList<>();
+        tokens = new ArrayList<>();
     }
 
     private boolean opens(List<Token> tokens) {

@@ -15,20 +15,31 @@ public final class TagKeys {
 
     private TagKeys() {}
 
+    /** Gives keys from the beginning of some notes on, piece after piece. */
+    public static TagKeys begun() {
+        return new TagKeys();
+    }
+
     /** The keys of the tags of every rep, in the order of the reps and their tags. No two are alike. */
     public static List<List<String>> ofReps(Notes notes) {
-        TagKeys keys = new TagKeys();
-        return notes.reps().stream()
-                .map(rep -> rep.tags().stream().map(keys::key).toList())
-                .toList();
+        return begun().of(notes.reps());
     }
 
     /** The keys of what was said in general, in order; they are no keys of reps. */
     public static List<String> ofStatements(Notes notes) {
-        TagKeys keys = new TagKeys();
-        return notes.statements().stream()
-                .map(tag -> "in-general/" + keys.key(tag))
+        return begun().inGeneral(notes.statements());
+    }
+
+    /** The keys of the tags of these reps, which go on behind those that were given. */
+    public List<List<String>> of(List<ProposedRep> reps) {
+        return reps.stream()
+                .map(rep -> rep.tags().stream().map(this::key).toList())
                 .toList();
+    }
+
+    /** The keys of statements in general, which go on behind those that were given. */
+    public List<String> inGeneral(List<Mention> statements) {
+        return statements.stream().map(tag -> "in-general/" + key(tag)).toList();
     }
 
     private String key(Mention tag) {

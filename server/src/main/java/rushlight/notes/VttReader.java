@@ -18,21 +18,20 @@ final class VttReader {
     private static final Pattern COMMENT = Pattern.compile("(?:NOTE|STYLE|REGION)(?:[ \\t].*)?", Pattern.DOTALL);
 
     private final List<String> lines;
-    private final CueList cues = new CueList();
+    private final CueList cues;
     private final Set<String> ids = new HashSet<>();
 
-    private VttReader(List<String> lines) {
+    private VttReader(List<String> lines, CueList cues) {
         this.lines = lines;
+        this.cues = cues;
     }
 
     static boolean isSigned(List<String> lines) {
         return !lines.isEmpty() && SIGNATURE.matcher(lines.get(0)).matches();
     }
 
-    static Narration read(String source, List<String> lines) {
-        VttReader reader = new VttReader(lines);
-        reader.blocks();
-        return reader.cues.narration(source, Format.WEBVTT);
+    static void read(List<String> lines, CueList cues) {
+        new VttReader(lines, cues).blocks();
     }
 
     private void blocks() {

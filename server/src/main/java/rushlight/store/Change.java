@@ -35,11 +35,17 @@ public record Change(Collection<Classified> logs, Collection<LogId> gone, Collec
      * @param kind what kind it is
      * @param said one sentence for people
      * @param undoes the revision it takes back
+     * @param by name of the account it was made with; empty where there are no accounts
      */
-    public record Note(Kind kind, String said, OptionalLong undoes) {
-        /** A change that takes nothing back. */
+    public record Note(Kind kind, String said, OptionalLong undoes, String by) {
+        /** A change that takes nothing back, made by nobody in particular. */
         public static Note of(Kind kind, String said) {
-            return new Note(kind, said, OptionalLong.empty());
+            return new Note(kind, said, OptionalLong.empty(), "");
+        }
+
+        /** The same, made with somebody's account. */
+        public Note by(String name) {
+            return new Note(kind, said, undoes, name);
         }
     }
 

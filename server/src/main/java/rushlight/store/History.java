@@ -44,6 +44,9 @@ final class History {
         Node change = Addresses.revision(revision);
         add(change, Terms.CHANGE_KIND, Literals.of(note.kind().slug()));
         add(change, RDFS.comment.asNode(), Literals.of(note.said()));
+        if (!note.by().isEmpty()) {
+            add(change, Terms.CHANGED_BY, Literals.of(note.by()));
+        }
         note.undoes().ifPresent(other -> add(change, Terms.UNDOES, Addresses.revision(other)));
     }
 
@@ -132,6 +135,7 @@ final class History {
                 Instant.parse(when.get().getLiteralLexicalForm()),
                 words(change, Terms.CHANGE_KIND),
                 words(change, RDFS.comment.asNode()),
+                words(change, Terms.CHANGED_BY),
                 undoes(change),
                 changed,
                 before,

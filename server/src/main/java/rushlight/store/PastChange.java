@@ -15,6 +15,7 @@ import rushlight.film.Reading;
  * @param when when it was made
  * @param kind what kind it was, as stored; empty where nothing was told
  * @param said one sentence for people; empty where nothing was told
+ * @param by name of the account it was made with; empty where there was none
  * @param undoes the revision it took back
  * @param changed the logs it touched
  * @param before readings that went or changed, as they were
@@ -27,6 +28,7 @@ public record PastChange(
         Instant when,
         String kind,
         String said,
+        String by,
         OptionalLong undoes,
         Set<LogId> changed,
         List<Before> before,

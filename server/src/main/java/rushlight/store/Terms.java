@@ -25,6 +25,7 @@ final class Terms {
     static final Node RULES_REVISION = Rl.term("rulesRevision");
     static final Node CHANGED = Rl.term("changed");
     static final Node CHANGE_KIND = Rl.term("changeKind");
+    static final Node CHANGED_BY = Rl.term("changedBy");
     static final Node UNDOES = Rl.term("undoes");
     static final Node DATE = Rl.term("date");
     static final Node OPPONENT = Rl.term("opponent");

@@ -10,12 +10,20 @@ public record ChangesAnswer(List<Item> changes) {
      *
      * @param when time of the change, UTC
      * @param kind {@code edit}, {@code add}, {@code remove}, {@code import}, {@code undo} or {@code other}
+     * @param by name of the account it was made with; empty where there was none
      * @param undo whether anything of it can be taken back
      * @param undone whether it was taken back since
      * @param readings the first of the readings it took away or changed
      */
     public record Item(
-            long revision, String when, String kind, String said, boolean undo, boolean undone, List<Was> readings) {}
+            long revision,
+            String when,
+            String kind,
+            String said,
+            String by,
+            boolean undo,
+            boolean undone,
+            List<Was> readings) {}
 
     /**
      * One reading of a change.

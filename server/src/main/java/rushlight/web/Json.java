@@ -1,6 +1,8 @@
 package rushlight.web;
 
+import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.ObjectReader;
@@ -9,6 +11,7 @@ import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.datatype.jdk8.Jdk8Module;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.io.Writer;
 
 /** Writes answers as JSON. */
 public final class Json {
@@ -16,6 +19,8 @@ public final class Json {
             new ObjectMapper().registerModule(new Jdk8Module()).enable(SerializationFeature.INDENT_OUTPUT);
 
     private static final ObjectWriter COMPACT = MAPPER.writer().without(SerializationFeature.INDENT_OUTPUT);
+
+    private static final ObjectWriter PIECES = MAPPER.writer().without(SerializationFeature.FLUSH_AFTER_WRITE_VALUE);
 
     private static final ObjectReader STRICT = MAPPER.reader().with(DeserializationFeature.FAIL_ON_TRAILING_TOKENS);
 
@@ -28,6 +33,22 @@ public final class Json {
         } catch (JsonProcessingException e) {
             throw new IllegalArgumentException(
                     "No JSON for " + answer.getClass().getSimpleName(), e);
+        }
+    }
+
+    /** Writes JSON value by value, indented as {@link #text} does; nothing that is open is closed with it. */
+    static JsonGenerator generator(Writer out) throws IOException {
+        return PIECES.createGenerator(out)
+                .setPrettyPrinter(new DefaultPrettyPrinter())
+                .disable(JsonGenerator.Feature.AUTO_CLOSE_JSON_CONTENT);
+    }
+
+    /** Writes one value. */
+    static void write(JsonGenerator json, Object value) {
+        try {
+            PIECES.writeValue(json, value);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
         }
     }
 

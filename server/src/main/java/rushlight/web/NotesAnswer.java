@@ -64,19 +64,23 @@ public record NotesAnswer(
 
     /** The answer of these notes. */
     public static NotesAnswer of(Notes notes) {
+        return of(notes, TagKeys.begun(), TagKeys.begun());
+    }
+
+    /** The same of a piece of longer notes, with what gave the keys of the pieces before. */
+    static NotesAnswer of(Notes notes, TagKeys keysOfReps, TagKeys keysOfStatements) {
         return new NotesAnswer(
                 notes.source(),
                 notes.diagnostics(),
                 notes.segments().stream()
                         .map(s -> new Stretch(s.kind().slug(), s.rep(), s.from(), s.to()))
                         .toList(),
-                reps(notes),
-                tags(notes.statements(), TagKeys.ofStatements(notes)),
+                reps(notes, keysOfReps.of(notes.reps())),
+                tags(notes.statements(), keysOfStatements.inGeneral(notes.statements())),
                 notes.hidden());
     }
 
-    private static List<Rep> reps(Notes notes) {
-        List<List<String>> keys = TagKeys.ofReps(notes);
+    private static List<Rep> reps(Notes notes, List<List<String>> keys) {
         return IntStream.range(0, keys.size())
                 .mapToObj(i -> rep(notes.reps().get(i), keys.get(i)))
                 .toList();

@@ -7,6 +7,7 @@ import java.util.Optional;
 import rushlight.archive.Archive;
 import rushlight.archive.LogSummary;
 import rushlight.archive.Opinions;
+import rushlight.archive.Projections;
 import rushlight.archive.ReportSheets;
 import rushlight.findings.Assessment;
 import rushlight.findings.Profile;
@@ -18,15 +19,35 @@ import rushlight.report.prospect.Written;
 public final class ReportMaterial {
     private ReportMaterial() {}
 
-    /** All that an open folder holds of one prospect; empty where there is no film of this id. */
+    /** All that an open folder holds of one prospect, without a plan; empty where there is no film of this id. */
     public static Optional<Material> of(Archive archive, String prospect) {
         Written written = written(ReportSheets.of(archive).of(prospect));
         return archive.watch(footage -> footage.tape(prospect).map(tape -> {
             Assessment assessment = archive.book().assess(tape);
             Profile profile = archive.book().profile(tape, footage.reps(prospect));
             return new Material(
-                    assessment, Opinions.of(archive).beside(assessment), profile, readers(archive, prospect), written);
+                    assessment,
+                    Opinions.of(archive).beside(assessment),
+                    profile,
+                    readers(archive, prospect),
+                    foreseen(archive, prospect),
+                    Optional.empty(),
+                    written);
         }));
+    }
+
+    /** The same with the plan of these, where its report has a part for one. */
+    public static Material with(Material material, ReportPlans plans) {
+        return material.written().parts().contains(Part.PLAN)
+                ? material.with(plans.of(material.assessment()))
+                : material;
+    }
+
+    private static List<Material.Foreseen> foreseen(Archive archive, String prospect) {
+        return Projections.of(archive).of(prospect).stream()
+                .map(kept -> new Material.Foreseen(
+                        kept.projection(), kept.when().atZone(ZoneOffset.UTC).toLocalDate()))
+                .toList();
     }
 
     /** What an evaluator put in, as a report takes it; a sheet that names no parts wants all of them. */

@@ -3,6 +3,8 @@ package rushlight.bench;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.io.Writer;
 import java.lang.management.ManagementFactory;
 import java.lang.management.MemoryPoolMXBean;
 import java.lang.management.MemoryType;
@@ -13,13 +15,11 @@ import java.util.Locale;
 import java.util.Objects;
 import java.util.stream.Stream;
 import rushlight.archive.Book;
-import rushlight.notes.Narration;
-import rushlight.notes.Narrations;
+import rushlight.film.csv.RowsWriter;
+import rushlight.notes.NoteFile;
 import rushlight.notes.NoteReader;
-import rushlight.notes.Notes;
 import rushlight.notes.ProposedLog;
-import rushlight.web.Json;
-import rushlight.web.NotesAnswer;
+import rushlight.web.NotesStream;
 
 /**
  * Times the reading of notes: the annotated narrations told one after the other until there are as many words as wanted, as
@@ -45,54 +45,103 @@ public final class NotesBench {
     }
 
     private static void run(NoteReader reader, byte[] file, int words, int run) {
+        timed(file, words, run, "JSON", (notes, out) -> {
+            NotesStream stream = new NotesStream(out);
+            stream.file(notes.source(), notes.each(cue -> {}), use -> reader.each(notes, "", List.of(), use));
+            stream.end();
+        });
+    }
+
+    /** The same as the rows of a film log, as {@code rushlight notes --format csv} writes them. */
+    private static void log(NoteReader reader, byte[] file, int words) {
+        ProposedLog log = ProposedLog.of(Book.packaged().taxonomy());
+        var heading = new ProposedLog.Heading("A", "B", "", "");
+        timed(file, words, 1, "rows", (notes, out) -> {
+            RowsWriter rows = RowsWriter.begun(ProposedLog.HEADER, out);
+            reader.each(notes, "", List.of(), piece -> {
+                try {
+                    for (List<String> row : log.rows(piece, heading)) {
+                        rows.write(row);
+                    }
+                } catch (IOException e) {
+                    throw new UncheckedIOException(e);
+                }
+            });
+        });
+    }
+
+    /** Writes what notes say. */
+    private interface Writing {
+        void write(NoteFile notes, Writer out) throws IOException;
+    }
+
+    private static void timed(byte[] file, int words, int run, String what, Writing writing) {
         System.gc();
         long before = used();
         heap().forEach(MemoryPoolMXBean::resetPeakUsage);
         long cpu = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
         long start = System.nanoTime();
-        Narration narration = Narrations.read("long.vtt", file);
-        double readers = seconds(start);
-        Notes notes = reader.read(narration);
-        double read = seconds(start);
-        String json = Json.text(NotesAnswer.of(notes));
+        Counting out = new Counting(0);
+        try {
+            writing.write(NoteFile.of("long.vtt", file), out);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        double took = seconds(start);
+        double worked = (ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() - cpu) / 1e9;
+        long most = heap().mapToLong(pool -> pool.getPeakUsage().getUsed()).sum() >> 20;
         System.out.printf(
                 Locale.ROOT,
-                "notes: %,9d words, run %d   %.2f s (file %.2f s, reading %.2f s, JSON %.2f s); cpu %.2f s; %d reps,"
-                        + " %.1f MB of JSON; heap %d MB before, at most %d MB%n",
+                "notes: %,9d words as %s, run %d   %.2f s, cpu %.2f s; %.1f MB written; heap %d MB before, at most %d MB"
+                        + " with what was not yet collected, %d MB held%n",
                 words,
+                what,
                 run,
-                seconds(start),
-                readers,
-                read - readers,
-                seconds(start) - read,
-                (ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() - cpu) / 1e9,
-                notes.reps().size(),
-                json.length() / 1e6,
+                took,
+                worked,
+                out.count / 1e6,
                 before,
-                heap().mapToLong(pool -> pool.getPeakUsage().getUsed()).sum() >> 20);
+                most,
+                run == 1 ? held(file, writing) : 0);
     }
 
-    /** The same as the rows of a film log, piece by piece, as {@code rushlight notes --format csv} reads it. */
-    private static void log(NoteReader reader, byte[] file, int words) {
-        System.gc();
-        long before = used();
-        heap().forEach(MemoryPoolMXBean::resetPeakUsage);
-        long start = System.nanoTime();
-        ProposedLog log = ProposedLog.of(Book.packaged().taxonomy());
-        var heading = new ProposedLog.Heading("A", "B", "", "");
-        int[] rows = {0};
-        reader.each(
-                Narrations.read("long.vtt", file),
-                "",
-                piece -> rows[0] += log.rows(piece, heading).size());
-        System.out.printf(
-                Locale.ROOT,
-                "notes: %,9d words as %d rows %.2f s; heap %d MB before, at most %d MB%n",
-                words,
-                rows[0],
-                seconds(start),
-                before,
-                heap().mapToLong(pool -> pool.getPeakUsage().getUsed()).sum() >> 20);
+    /** The most that is held while it is written, by collecting what is not every now and then. */
+    private static long held(byte[] file, Writing writing) {
+        Counting out = new Counting(1 << 20);
+        try {
+            writing.write(NoteFile.of("long.vtt", file), out);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return out.held;
+    }
+
+    /** Counts what is written and throws it away. */
+    private static final class Counting extends Writer {
+        private final long step;
+        private long count;
+        private long looked;
+        private long held;
+
+        Counting(long step) {
+            this.step = step;
+        }
+
+        @Override
+        public void write(char[] text, int from, int length) {
+            count += length;
+            if (step > 0 && (looked == 0 || count - looked > step)) {
+                looked = count;
+                System.gc();
+                held = Math.max(held, used());
+            }
+        }
+
+        @Override
+        public void flush() {}
+
+        @Override
+        public void close() {}
     }
 
     /** The lines of all narrations. */

@@ -29,6 +29,7 @@ final class Composer {
     private final Material material;
     private final Paragraphs text;
     private final Paper paper;
+    private final Taxonomy taxonomy;
     private final List<Judged> inOrder;
     private final List<Drawing> drawings;
     private final List<ReportPage.Entry> safety;
@@ -37,6 +38,7 @@ final class Composer {
     Composer(Material material, Taxonomy taxonomy, ProspectFigures figures, Paper paper) {
         this.material = material;
         this.paper = paper;
+        this.taxonomy = taxonomy;
         this.inOrder = material.assessment().findings().stream()
                 .sorted(Judged.mostTellingFirst())
                 .toList();
@@ -53,6 +55,9 @@ final class Composer {
                         .filter(one -> !Sorts.isSafety(one))
                         .map(entries::of)
                         .toList());
+        RoleEntries roles = new RoleEntries(taxonomy);
+        add(Part.ROLES, material.assessment().roles().stream().map(roles::of).toList());
+        add(Part.PROJECTION, material.foreseen().stream().map(roles::of).toList());
         add(Part.SAID, said());
         candidates.sort(Comparator.comparingInt(Candidate::place));
         this.safety = judged(Sorts::isSafety).map(entries::of).toList();
@@ -68,11 +73,10 @@ final class Composer {
         Set<Candidate> in = new HashSet<>(candidates.subList(0, kept));
         List<ReportPage.Section> sections = new ArrayList<>();
         if (!safety.isEmpty()) {
-            sections.add(
-                    new ReportPage.Section("safety", "Safety first", List.of(), List.of(), safety, Optional.empty()));
+            sections.add(ReportPage.Section.ofEntries("safety", "Safety first", safety, Optional.empty()));
         }
         material.written().parts().forEach(part -> section(part, in).ifPresent(sections::add));
-        sections.add(section("limits", "Limits of the tape", text.limits()));
+        sections.add(ReportPage.Section.ofWords("limits", "Limits of the tape", text.limits()));
         Assessment assessment = material.assessment();
         String name = assessment.prospect().name();
         return new ReportPage(
@@ -90,11 +94,12 @@ final class Composer {
             case SUMMARY -> Optional.of(section(part, text.summary()));
             case FIGURES ->
                 Optional.of(new ReportPage.Section(
-                        part.slug(), part.title(), List.of(), drawings, List.of(), Optional.empty()));
+                        part.slug(), part.title(), List.of(), drawings, List.of(), List.of(), Optional.empty()));
+            case PLAN -> material.plan().map(plan -> new PlanPart(taxonomy).of(part, plan));
             case OPEN -> Optional.of(section(part, text.open()));
             case LINES -> Optional.of(section(part, text.lines()));
             case READERS -> Optional.of(section(part, text.readers()));
-            case GAPS, STRENGTHS, DUTY, SAID -> listed(part, in);
+            case GAPS, STRENGTHS, DUTY, ROLES, PROJECTION, SAID -> listed(part, in);
         };
     }
 
@@ -109,11 +114,9 @@ final class Composer {
         List<ReportPage.Entry> kept =
                 all.stream().filter(in::contains).map(Candidate::entry).toList();
         int more = all.size() - kept.size();
-        return Optional.of(new ReportPage.Section(
+        return Optional.of(ReportPage.Section.ofEntries(
                 part.slug(),
                 part.title(),
-                List.of(),
-                List.of(),
                 kept,
                 more == 0
                         ? Optional.empty()
@@ -121,11 +124,7 @@ final class Composer {
     }
 
     private static ReportPage.Section section(Part part, List<String> paragraphs) {
-        return section(part.slug(), part.title(), paragraphs);
-    }
-
-    private static ReportPage.Section section(String id, String title, List<String> paragraphs) {
-        return new ReportPage.Section(id, title, paragraphs, List.of(), List.of(), Optional.empty());
+        return ReportPage.Section.ofWords(part.slug(), part.title(), paragraphs);
     }
 
     private void add(Part part, List<ReportPage.Entry> entries) {
@@ -158,6 +157,6 @@ final class Composer {
     }
 
     private static ReportPage.Entry plain(String sentence) {
-        return new ReportPage.Entry("", "", sentence, Optional.empty(), List.of(), List.of());
+        return ReportPage.Entry.told("", "", sentence, List.of());
     }
 }

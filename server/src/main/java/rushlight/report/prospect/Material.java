@@ -3,9 +3,11 @@ package rushlight.report.prospect;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import rushlight.film.Projection;
 import rushlight.findings.Assessment;
 import rushlight.findings.Profile;
 import rushlight.findings.Spoken;
+import rushlight.plan.PlanAnswer;
 
 /**
  * What a report is made from.
@@ -14,9 +16,18 @@ import rushlight.findings.Spoken;
  * @param spoken what people said of him
  * @param profile where he lines up and what he opens with
  * @param readers who read which games
+ * @param foreseen what evaluators think he will be
+ * @param plan what came of the plan that the report tells of; empty where nobody asked for one
  * @param written what the evaluator puts in
  */
-public record Material(Assessment assessment, Spoken spoken, Profile profile, List<Reader> readers, Written written) {
+public record Material(
+        Assessment assessment,
+        Spoken spoken,
+        Profile profile,
+        List<Reader> readers,
+        List<Foreseen> foreseen,
+        Optional<PlanAnswer> plan,
+        Written written) {
     /**
      * One evaluator's reading of one game.
      *
@@ -27,7 +38,26 @@ public record Material(Assessment assessment, Spoken spoken, Profile profile, Li
      */
     public record Reader(String evaluator, String game, Optional<LocalDate> day, int readings) {}
 
+    /**
+     * One evaluator's projection.
+     *
+     * @param projection his own judgement
+     * @param day when he made it, in universal time
+     */
+    public record Foreseen(Projection projection, LocalDate day) {}
+
     public Material {
         readers = List.copyOf(readers);
+        foreseen = List.copyOf(foreseen);
+    }
+
+    /** The same with something else put in. */
+    public Material with(Written other) {
+        return new Material(assessment, spoken, profile, readers, foreseen, plan, other);
+    }
+
+    /** The same with what came of a plan. */
+    public Material with(PlanAnswer answer) {
+        return new Material(assessment, spoken, profile, readers, foreseen, Optional.of(answer), written);
     }
 }

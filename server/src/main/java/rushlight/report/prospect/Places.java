@@ -31,9 +31,13 @@ final class Places {
 
     /** The first of the reps that show it, and how many more there are. */
     static List<ReportPage.Film> of(Judged one) {
-        List<Evidence.Rep> showing = showing(one);
+        return of(showing(one).stream().map(Evidence.Rep::sighting).toList());
+    }
+
+    /** The first of these, and how many more there are. */
+    static List<ReportPage.Film> of(List<Sighting> showing) {
         Map<String, List<ReportPage.Moment>> byGame = new LinkedHashMap<>();
-        showing.stream().limit(MOST).map(Evidence.Rep::sighting).forEach(at -> {
+        showing.stream().limit(MOST).forEach(at -> {
             List<ReportPage.Moment> moments = byGame.computeIfAbsent(at.game(), game -> new ArrayList<>());
             moments.add(new ReportPage.Moment(moments.isEmpty() ? "" : ",", words(at), href(at)));
         });

@@ -2,8 +2,10 @@ package rushlight.report.prospect;
 
 import java.io.IOException;
 import java.io.StringReader;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.IntStream;
 import javax.xml.XMLConstants;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
@@ -31,6 +33,9 @@ final class PrintedPage {
             Map.entry("figure-head", Map.of("font-weight", "bold")),
             Map.entry("figure-strong", Map.of("font-weight", "bold")));
 
+    private static final Map<String, String> HALO =
+            Map.of("stroke", "#ffffff", "fill", "#ffffff", "stroke-width", "4", "stroke-linejoin", "round");
+
     private PrintedPage() {}
 
     static Document of(String xhtml) {
@@ -43,6 +48,7 @@ final class PrintedPage {
                 drawing.setAttribute("font-family", "DejaVu Sans Condensed");
                 size(drawing);
                 ink(drawing);
+                halo(drawing);
             }
         }
         return page;
@@ -74,6 +80,23 @@ final class PrintedPage {
                     INK.getOrDefault(one, Map.of()).forEach(element::setAttribute);
                 }
             }
+        }
+    }
+
+    /** The press paints no stroke below a text: a copy of it in the paper's white is laid under each that may cross a band. */
+    private static void halo(Element drawing) {
+        NodeList all = drawing.getElementsByTagName("text");
+        List<Element> texts = IntStream.range(0, all.getLength())
+                .mapToObj(all::item)
+                .filter(Element.class::isInstance)
+                .map(Element.class::cast)
+                .filter(text ->
+                        List.of(text.getAttribute("class").split(" ", -1)).contains("figure-halo"))
+                .toList();
+        for (Element text : texts) {
+            Element below = (Element) text.cloneNode(true);
+            HALO.forEach(below::setAttribute);
+            text.getParentNode().insertBefore(below, text);
         }
     }
 

@@ -70,16 +70,27 @@ public final class ProspectReports {
             return all;
         }
         all.close();
+        return most(composer);
+    }
+
+    /** The fullest report that fits, laid out once for each that is tried; the emptiest where none does. */
+    private Fitted most(Composer composer) {
+        Fitted best = Fitted.of(page(composer.page(0)));
         int fits = 0;
         int tooMany = composer.most();
         while (tooMany - fits > 1) {
             int next = (fits + tooMany) / 2;
-            try (Fitted tried = Fitted.of(page(composer.page(next)))) {
-                fits = tried.fits() ? next : fits;
-                tooMany = tried.fits() ? tooMany : next;
+            Fitted tried = Fitted.of(page(composer.page(next)));
+            if (tried.fits()) {
+                best.close();
+                best = tried;
+                fits = next;
+            } else {
+                tried.close();
+                tooMany = next;
             }
         }
-        return Fitted.of(page(composer.page(fits)));
+        return best;
     }
 
     private String page(ReportPage page) {

@@ -3,6 +3,7 @@ package rushlight.report.prospect;
 import java.util.List;
 import java.util.Optional;
 import rushlight.figure.Drawing;
+import rushlight.figure.Table;
 
 /**
  * Everything that stands in a report, in the order of the page.
@@ -30,6 +31,7 @@ public record ReportPage(
      * @param title its heading
      * @param paragraphs what it says at first
      * @param drawings what it shows
+     * @param tables what it lists by weeks or counts
      * @param entries its findings, those that matter most first
      * @param more what did not fit; empty where everything did
      */
@@ -38,12 +40,24 @@ public record ReportPage(
             String title,
             List<String> paragraphs,
             List<Drawing> drawings,
+            List<Table> tables,
             List<Entry> entries,
             Optional<String> more) {
         public Section {
             paragraphs = List.copyOf(paragraphs);
             drawings = List.copyOf(drawings);
+            tables = List.copyOf(tables);
             entries = List.copyOf(entries);
+        }
+
+        /** A part of words alone. */
+        static Section ofWords(String id, String title, List<String> paragraphs) {
+            return new Section(id, title, paragraphs, List.of(), List.of(), List.of(), Optional.empty());
+        }
+
+        /** A part of findings alone. */
+        static Section ofEntries(String id, String title, List<Entry> entries, Optional<String> more) {
+            return new Section(id, title, List.of(), List.of(), List.of(), entries, more);
         }
     }
 
@@ -62,6 +76,11 @@ public record ReportPage(
         public Entry {
             notes = List.copyOf(notes);
             film = List.copyOf(film);
+        }
+
+        /** Something told in a sentence, without a rate. */
+        static Entry told(String mark, String title, String sentence, List<Film> film) {
+            return new Entry(mark, title, sentence, Optional.empty(), List.of(), film);
         }
     }
 

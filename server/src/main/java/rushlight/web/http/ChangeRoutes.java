@@ -50,6 +50,7 @@ final class ChangeRoutes {
                 change.when().toString(),
                 change.kind().isEmpty() ? "other" : change.kind(),
                 change.said(),
+                change.by(),
                 change.hasContent(),
                 told.undone(),
                 change.before().stream().limit(READINGS).map(this::was).toList());
@@ -70,7 +71,7 @@ final class ChangeRoutes {
         Optional<Long> which = revision.isPresent() ? Optional.of((long) revision.getAsInt()) : Optional.empty();
         Edited.answer(
                 ctx,
-                archive.edits().undo(which),
+                archive.edits().by(Visitor.of(ctx).name()).undo(which),
                 Map.of(),
                 kept -> ReadingAnswer.of(kept.log(), kept.reading(), kept.classes(), film));
     }

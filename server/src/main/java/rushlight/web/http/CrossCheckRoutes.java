@@ -76,12 +76,14 @@ final class CrossCheckRoutes {
         ReconcileIn in = Body.json(ctx, ReconcileIn.class);
         Edited.answer(
                 ctx,
-                reconciling.settle(
-                        in.rep(),
-                        side(in, in.first()),
-                        side(in, in.second()),
-                        Optional.ofNullable(in.settled()).map(Versions::plain),
-                        choices(in.choices())),
+                reconciling
+                        .by(Visitor.of(ctx).name())
+                        .settle(
+                                in.rep(),
+                                side(in, in.first()),
+                                side(in, in.second()),
+                                Optional.ofNullable(in.settled()).map(Versions::plain),
+                                choices(in.choices())),
                 Map.of(),
                 kept -> ReadingAnswer.of(kept.log(), kept.reading(), kept.classes(), film));
     }

@@ -44,8 +44,8 @@ final class ImportRoutes {
     }
 
     private void check(Context ctx) {
-        Importing.Wish wish =
-                new Importing.Wish(false, false, false, Request.word(ctx, "evaluator"), Request.word(ctx, "numbering"));
+        Importing.Wish wish = new Importing.Wish(
+                false, false, false, Request.word(ctx, "evaluator"), Request.word(ctx, "numbering"), "");
         try (Upload file = Upload.of(ctx)) {
             Versions.json(ctx, importing.of(file, wish, done -> {}));
         }
@@ -57,7 +57,8 @@ final class ImportRoutes {
                 isAdding(ctx),
                 Request.flag(ctx, "keepGood", false),
                 Request.word(ctx, "evaluator"),
-                Request.word(ctx, "numbering"));
+                Request.word(ctx, "numbering"),
+                Visitor.of(ctx).name());
         String prefer = ctx.header("Prefer");
         if (prefer != null && prefer.contains("respond-async")) {
             Upload file = Upload.of(ctx);

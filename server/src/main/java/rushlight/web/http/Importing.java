@@ -33,8 +33,15 @@ final class Importing {
      * @param keep whether anything is stored, or only looked at
      * @param add keep readings the file does not name
      * @param keepGood store the rows without a fault
+     * @param by name of the account it is imported with; empty where there are none
      */
-    record Wish(boolean keep, boolean add, boolean keepGood, Optional<String> evaluator, Optional<String> numbering) {}
+    record Wish(
+            boolean keep,
+            boolean add,
+            boolean keepGood,
+            Optional<String> evaluator,
+            Optional<String> numbering,
+            String by) {}
 
     private record Read(
             List<Log> logs,
@@ -63,7 +70,7 @@ final class Importing {
         if (!stores) {
             return report(file, isList, read, looked(read.logs()), List.of(), false);
         }
-        PutResult result = archive.put(read.logs(), read.prospects(), wish.add());
+        PutResult result = archive.put(read.logs(), read.prospects(), wish.add(), wish.by());
         if (result instanceof PutResult.Stored stored) {
             return report(file, isList, read, stored.logs(), List.of(), true);
         }

@@ -13,9 +13,12 @@ import io.micrometer.prometheusmetrics.PrometheusConfig;
 import io.micrometer.prometheusmetrics.PrometheusMeterRegistry;
 import java.time.Duration;
 import java.util.Arrays;
+import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
 import rushlight.archive.Archive;
 
 /** What can be measured of a running server, as Prometheus reads it. Nothing in it names a person. */
@@ -28,6 +31,7 @@ final class Meters implements AutoCloseable {
     private static final Duration[] IMPORTS = millis(100, 500, 1_000, 5_000, 15_000, 60_000, 300_000);
 
     private final PrometheusMeterRegistry registry = new PrometheusMeterRegistry(PrometheusConfig.DEFAULT);
+    private final Map<Archive, String> teams = new ConcurrentHashMap<>();
     private final JvmGcMetrics collector = new JvmGcMetrics();
     private final JvmHeapPressureMetrics pressure = new JvmHeapPressureMetrics();
 
@@ -46,6 +50,7 @@ final class Meters implements AutoCloseable {
      * @param team whose it is; blank where there is only one
      */
     void film(Archive archive, String team) {
+        teams.put(archive, team);
         Tags tags = team.isBlank() ? Tags.empty() : Tags.of("team", team);
         gauge("rushlight.film.revision", "Number of the last change of the film", tags, archive, a -> a.store()
                 .revision());
@@ -91,9 +96,13 @@ final class Meters implements AutoCloseable {
         }
     }
 
-    /** Everything, in the text format of Prometheus. */
-    String text() {
-        return registry.scrape();
+    /** Everything but the film of other teams, in the text format of Prometheus. */
+    String text(Archive asking) {
+        String own = "team=\"" + teams.getOrDefault(asking, "") + "\"";
+        return registry.scrape()
+                .lines()
+                .filter(line -> !line.contains("{team=\"") || line.contains(own))
+                .collect(Collectors.joining("\n", "", "\n"));
     }
 
     @Override

@@ -44,6 +44,6 @@ final class OperationRoutes {
 
     private void metrics(Context ctx) {
         ctx.header("Cache-Control", "no-store");
-        ctx.contentType(Meters.TEXT).result(meters.text());
+        ctx.contentType(Meters.TEXT).result(meters.text(archive));
     }
 }

@@ -33,7 +33,8 @@ record Problem(
     static final String MEDIA_TYPE = "application/problem+json";
     private static final Map<Integer, String> TITLES = Map.ofEntries(
             Map.entry(400, "The request cannot be read"),
-            Map.entry(403, "Not from there"),
+            Map.entry(401, "Sign in first"),
+            Map.entry(403, "Not allowed"),
             Map.entry(404, "There is no such thing"),
             Map.entry(405, "Not in this way"),
             Map.entry(406, "Not in this form"),
@@ -46,6 +47,7 @@ record Problem(
             Map.entry(421, "Not this server"),
             Map.entry(422, "Something in it is wrong"),
             Map.entry(428, "Say which version you change"),
+            Map.entry(429, "Too often"),
             Map.entry(431, "The headers are too long"),
             Map.entry(503, "Not now"));
 

@@ -11,11 +11,16 @@ import org.eclipse.jetty.server.Request;
 import org.eclipse.jetty.server.Response;
 import org.eclipse.jetty.server.handler.ErrorHandler;
 import org.eclipse.jetty.util.Callback;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import rushlight.accounts.AccountsException;
 import rushlight.archive.FolderException;
 import rushlight.web.Json;
 
 /** Turns everything that ends a request early into problem details; nobody is shown a stack trace. */
 final class Problems {
+    private static final Logger LOG = LoggerFactory.getLogger(Problems.class);
+
     private final List<Route> routes;
     private final Watching watching;
 
@@ -27,6 +32,7 @@ final class Problems {
     void handle(RoutesConfig config) {
         config.exception(ProblemException.class, (e, ctx) -> send(ctx, e.problem()));
         config.exception(HttpResponseException.class, (e, ctx) -> send(ctx, of(e, ctx)));
+        config.exception(AccountsException.class, (e, ctx) -> send(ctx, closed(e)));
         config.exception(FolderException.class, (e, ctx) -> send(ctx, broken(ctx, e)));
         config.exception(Exception.class, (e, ctx) -> send(ctx, broken(ctx, e)));
     }
@@ -52,6 +58,11 @@ final class Problems {
             case 413 -> Problem.of(413, "The request is longer than this server takes.");
             default -> Problem.of(e.getStatus(), sentence(e.getStatus()));
         };
+    }
+
+    private static Problem closed(AccountsException e) {
+        LOG.error("The accounts cannot be used: {}", e.getMessage());
+        return Problem.of(503, "The accounts cannot be read, so nobody is let in. The program's log says why.");
     }
 
     private Problem broken(Context ctx, Exception e) {

@@ -13,7 +13,7 @@ import rushlight.web.VersionAnswer;
 
 /** What is said of the program itself. */
 final class ProgramRoutes {
-    private static final String DESCRIPTION = "/rushlight/api/openapi.json";
+    private static final String DESCRIPTION = Rules.DESCRIPTION;
 
     private final Archive archive;
     private final boolean demo;
@@ -57,7 +57,9 @@ final class ProgramRoutes {
 
     private void health(Context ctx) {
         ctx.header("Cache-Control", "no-store");
-        Versions.json(ctx, Map.of("status", "up", "revision", archive.store().revision()));
+        boolean isOurs = Visitor.of(ctx).isSomebody();
+        Versions.json(
+                ctx, isOurs ? Map.of("status", "up", "revision", archive.store().revision()) : Map.of("status", "up"));
     }
 
     private static byte[] description() {

@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 import rushlight.archive.Archive;
 import rushlight.archive.EditResult;
+import rushlight.archive.Edits;
 import rushlight.archive.KeptReading;
 import rushlight.film.Identity;
 import rushlight.film.Log;
@@ -157,7 +158,7 @@ final class RepRoutes {
 
     private void add(Context ctx) {
         Log log = good(Body.json(ctx, CellsIn.class), Map.of());
-        EditResult result = archive.edits().add(log);
+        EditResult result = edits(ctx).add(log);
         ctx.status(201);
         if (result instanceof EditResult.Done done && done.reading().isPresent()) {
             ctx.header("Location", answer(done.reading().get()).href());
@@ -177,16 +178,13 @@ final class RepRoutes {
         Map<String, String> now = Cells.of(kept.log(), kept.reading(), film);
         OF_THE_LOG.forEach(column -> head.put(column, now.getOrDefault(column, "")));
         Log log = good(in, head);
-        answer(
-                ctx,
-                archive.edits().edit(id(ctx, kept), kept.reading().rep().rep(), Versions.plain(match), log),
-                in.cells());
+        answer(ctx, edits(ctx).edit(id(ctx, kept), kept.reading().rep().rep(), Versions.plain(match), log), in.cells());
     }
 
     private void remove(Context ctx) {
         KeptReading kept = found(ctx);
         Optional<String> match = Optional.ofNullable(ctx.header("If-Match")).map(Versions::plain);
-        answer(ctx, archive.edits().remove(id(ctx, kept), kept.reading().rep().rep(), match), Map.of());
+        answer(ctx, edits(ctx).remove(id(ctx, kept), kept.reading().rep().rep(), match), Map.of());
     }
 
     /** The typed row as a log, or every fault of it. */
@@ -216,6 +214,10 @@ final class RepRoutes {
 
     private void answer(Context ctx, EditResult result, Map<String, String> yours) {
         Edited.answer(ctx, result, yours, this::answer);
+    }
+
+    private Edits edits(Context ctx) {
+        return archive.edits().by(Visitor.of(ctx).name());
     }
 
     private static LogId id(Context ctx, KeptReading kept) {

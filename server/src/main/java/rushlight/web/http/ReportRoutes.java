@@ -1,6 +1,7 @@
 package rushlight.web.http;
 
 import io.javalin.http.Context;
+import java.time.Instant;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -20,6 +21,7 @@ import rushlight.report.prospect.Written;
 import rushlight.web.ChaptersAnswer;
 import rushlight.web.ReportAnswer;
 import rushlight.web.ReportMaterial;
+import rushlight.web.ReportPlans;
 
 /** One prospect on two pages: what the evaluator puts in, the page, the PDF, and his reps as chapters. */
 final class ReportRoutes {
@@ -35,6 +37,7 @@ final class ReportRoutes {
     private final FilmVersion version;
     private final ReportSheets sheets;
     private final ProspectReports reports;
+    private final ReportPlans plans;
 
     ReportRoutes(Archive archive, FilmVersion version) {
         this.archive = archive;
@@ -42,6 +45,7 @@ final class ReportRoutes {
         this.sheets = ReportSheets.of(archive);
         Book book = archive.book();
         this.reports = new ProspectReports(book.ontology(), book.taxonomy(), book.handbook());
+        this.plans = new RememberedPlans(ReportPlans.made(book), version::now);
     }
 
     List<Route> routes() {
@@ -50,6 +54,7 @@ final class ReportRoutes {
                 Route.put("/api/prospects/{id}/report", this::keep),
                 Route.get("/api/prospects/{id}/report.html", this::html),
                 Route.get("/api/prospects/{id}/report.pdf", this::pdf),
+                Route.post("/api/prospects/{id}/report/preview", this::preview),
                 Route.get("/api/prospects/{id}/clips", this::clips),
                 Route.get("/api/prospects/{id}/clips.vtt", this::vtt));
     }
@@ -118,14 +123,14 @@ final class ReportRoutes {
     private void html(Context ctx) {
         Paper paper = paper(ctx);
         if (isNew(ctx, paper, "html")) {
-            ctx.contentType("text/html").result(reports.html(material(ctx), paper));
+            StyledPage.send(ctx, reports.html(planned(material(ctx)), paper));
         }
     }
 
     private void pdf(Context ctx) {
         Paper paper = paper(ctx);
         if (isNew(ctx, paper, "pdf")) {
-            Material material = material(ctx);
+            Material material = planned(material(ctx));
             ctx.header(
                     "Content-Disposition",
                     "inline; filename=\""
@@ -164,11 +169,41 @@ final class ReportRoutes {
     }
 
     private static Paper paper(Context ctx) {
-        Optional<String> word = Request.word(ctx, "paper");
+        return paper(Request.word(ctx, "paper"));
+    }
+
+    private static Paper paper(Optional<String> word) {
         return word.map(one -> Paper.of(one)
                         .orElseThrow(() ->
                                 Problem.of(400, "\"paper\" is letter or a4.").thrown()))
                 .orElse(Paper.LETTER);
+    }
+
+    /** The report as it would be with what a form sends; nothing is kept. */
+    private void preview(Context ctx) {
+        if (!Body.mediaType(ctx).equals("application/x-www-form-urlencoded")) {
+            throw Problem.of(415, "Send a form, as Content-Type: application/x-www-form-urlencoded.")
+                    .thrown();
+        }
+        Paper paper = paper(Optional.ofNullable(ctx.formParam("paper")));
+        ReportSheets.Sheet now = sheets.of(ctx.pathParam("id"));
+        String sent = Objects.requireNonNullElse(ctx.formParam("summary"), "");
+        String summary = text("summary", sent.replace("\r\n", "\n"), Written.LONGEST);
+        String author = text("author", ctx.formParam("author"), LONGEST_NAME);
+        boolean isKept = summary.equals(now.summary()) && author.equals(now.author());
+        ReportSheets.Sheet draft = new ReportSheets.Sheet(
+                summary,
+                author,
+                parts(ctx.formParams("parts")),
+                now.revision(),
+                isKept ? now.when() : Optional.of(Instant.now()));
+        Material material = material(ctx).with(ReportMaterial.written(draft));
+        ctx.header("Cache-Control", "no-store");
+        StyledPage.send(ctx, reports.html(planned(material), paper));
+    }
+
+    private Material planned(Material material) {
+        return ReportMaterial.with(material, plans);
     }
 
     private Material material(Context ctx) {

@@ -11,68 +11,94 @@ import org.eclipse.jetty.server.handler.GracefulHandler;
 import rushlight.archive.Archive;
 import rushlight.archive.FolderException;
 
-/** The running server. It answers to this machine alone; there are no accounts, so nobody else may come in. */
+/** The running server. Without accounts it answers to this machine alone; with them, to those who have one. */
 public final class Server implements AutoCloseable {
     /** How long running requests and imports may take to end once the server is to stop. */
     public static final Duration STOPS_WITHIN = Duration.ofSeconds(60);
 
-    private static final String HERE = "127.0.0.1";
     private static final long LONGEST_REQUEST = 1L << 20;
     private static final List<String> NO_PAGES = List.of("/api", "/id", "/sparql", "/clips");
 
     private final Javalin javalin;
-    private final Jobs jobs;
+    private final List<Space> spaces;
     private final Meters meters;
+    private final boolean https;
 
-    private Server(Javalin javalin, Jobs jobs, Meters meters) {
+    private Server(Javalin javalin, List<Space> spaces, Meters meters, boolean https) {
         this.javalin = javalin;
-        this.jobs = jobs;
+        this.spaces = spaces;
         this.meters = meters;
+        this.https = https;
     }
 
     /**
-     * Starts answering, without a line for each request.
+     * Starts answering to this machine alone, without accounts.
      *
      * @param archive the film; it stays open when the server is closed
      * @param port where to listen; 0 takes any free one
      * @param demo whether this is the invented league
      */
     public static Server start(Archive archive, int port, boolean demo) {
-        return start(archive, port, demo, ServerLog.quiet());
+        return start(Serving.here(archive, port, demo), ServerLog.quiet());
+    }
+
+    /** Starts answering, without a line for each request. */
+    public static Server start(Serving serving) {
+        return start(serving, ServerLog.quiet());
     }
 
     /**
      * Starts answering.
      *
-     * @param archive the film; it stays open when the server is closed
-     * @param port where to listen; 0 takes any free one
-     * @param demo whether this is the invented league
      * @param log where each request is told
+     * @throws FolderException where it must not be served like this, or the port is taken
      */
-    public static Server start(Archive archive, int port, boolean demo, ServerLog log) {
-        Jobs jobs = new Jobs(log);
+    public static Server start(Serving serving, ServerLog log) {
+        serving.refusal().ifPresent(why -> {
+            throw new FolderException(why);
+        });
+        Caller caller = new Caller(serving.certificate().isPresent(), serving.behindProxy());
+        Door door = new Door(serving, caller);
         Meters meters = new Meters();
-        meters.film(archive, "");
-        List<Route> routes = routes(archive, demo, jobs, meters);
-        Watching watching = new Watching(routes, meters, log);
-        Problems problems = new Problems(routes, watching);
+        List<Space> spaces = serving.spaces().stream()
+                .map(team -> space(team, serving, door, meters, log))
+                .toList();
+        Watching watching = new Watching(spaces.get(0).routes(), meters, log);
+        Problems problems = new Problems(spaces.get(0).routes(), watching);
         Pages pages = Pages.packed();
+        Guard guard = new Guard(caller, !serving.isHere() || serving.behindProxy());
+        Gates gates = new Gates(door, Rules.described(), spaces);
         Javalin javalin = Javalin.create(config -> {
             settings(config);
             watching.begin(config);
+            serving.certificate().ifPresent(certificate -> Https.speak(config, serving, certificate));
             problems.handle(config.routes);
-            config.routes.before(Guard::before);
-            routes.forEach(route -> config.routes.addHttpHandler(route.method(), route.path(), route.handler()));
+            config.routes.before(guard::before);
+            gates.open(config.routes);
             config.routes.get("/*", ctx -> page(ctx, pages, problems));
         });
         try {
-            return new Server(javalin.start(HERE, port), jobs, meters);
+            return new Server(
+                    javalin.start(serving.bind(), serving.port()),
+                    spaces,
+                    meters,
+                    serving.certificate().isPresent());
         } catch (JavalinBindException e) {
-            jobs.close();
+            spaces.forEach(space -> space.jobs().close());
             meters.close();
             throw new FolderException(
-                    "Port " + port + " is taken, by another rushlight serve perhaps. Choose another with --port.", e);
+                    "Port " + serving.port() + " at " + serving.bind()
+                            + " cannot be had: another rushlight serve may hold it. Choose another with --port.",
+                    e);
         }
+    }
+
+    private static Space space(Serving.Team team, Serving serving, Door door, Meters meters, ServerLog log) {
+        meters.film(team.archive(), serving.spaces().size() == 1 ? "" : team.name());
+        Jobs jobs = new Jobs(log);
+        List<Route> routes = new ArrayList<>(routes(team.archive(), serving.demo(), jobs, meters));
+        routes.addAll(new SessionRoutes(door).routes());
+        return new Space(team.name(), jobs, routes);
     }
 
     /** Everything it answers to, beside the pages. */
@@ -97,6 +123,7 @@ public final class Server implements AutoCloseable {
         routes.addAll(new AskRoutes(archive, version).routes());
         routes.addAll(new NotesRoutes(archive).routes());
         routes.addAll(new DecisionRoutes(archive).routes());
+        routes.addAll(new LearnedRoutes(archive).routes());
         routes.addAll(new OpinionRoutes(archive).routes());
         routes.addAll(new ProjectionRoutes(archive).routes());
         routes.addAll(new GraphRoutes(archive).routes());
@@ -106,7 +133,7 @@ public final class Server implements AutoCloseable {
 
     /** Where to point a browser. */
     public String address() {
-        return "http://localhost:" + port() + "/";
+        return (https ? "https" : "http") + "://localhost:" + port() + "/";
     }
 
     /** The port it listens on. */
@@ -118,7 +145,7 @@ public final class Server implements AutoCloseable {
     @Override
     public void close() {
         javalin.stop();
-        jobs.close();
+        spaces.forEach(space -> space.jobs().close());
         meters.close();
     }
 

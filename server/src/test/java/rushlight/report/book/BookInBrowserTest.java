@@ -3,6 +3,7 @@ package rushlight.report.book;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.File;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -13,6 +14,7 @@ import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.parallel.ResourceLock;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.openqa.selenium.By;
@@ -22,10 +24,12 @@ import org.openqa.selenium.chrome.ChromeOptions;
 import org.openqa.selenium.logging.LogType;
 import org.openqa.selenium.logging.LoggingPreferences;
 import rushlight.web.browser.Barriers;
+import rushlight.web.browser.OnStage;
 
 /** The book as a reader opens it: from the disk, on a phone and on a desk. */
 @DisplayNameGeneration(ReplaceUnderscores.class)
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
+@ResourceLock(OnStage.CHROMIUM)
 class BookInBrowserTest {
     private static final String CHROMIUM = "/usr/bin/chromium";
     private static final String DRIVER = "/usr/bin/chromedriver";
@@ -51,12 +55,14 @@ class BookInBrowserTest {
                 "--disable-component-update",
                 "--disable-sync");
         options.setCapability("goog:loggingPrefs", logging);
-        return new ChromeDriver(
+        ChromeDriver driver = new ChromeDriver(
                 new ChromeDriverService.Builder()
                         .usingDriverExecutable(new File(DRIVER))
                         .usingAnyFreePort()
                         .build(),
                 options);
+        driver.manage().timeouts().scriptTimeout(Duration.ofMinutes(3));
+        return driver;
     }
 
     @BeforeAll

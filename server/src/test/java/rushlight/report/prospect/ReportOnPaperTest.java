@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -40,10 +41,15 @@ import rushlight.archive.Archive;
 import rushlight.archive.Book;
 import rushlight.archive.DemoLeague;
 import rushlight.film.Opinion;
+import rushlight.film.Projection;
 import rushlight.film.Prospect;
 import rushlight.findings.Spoken;
+import rushlight.plan.Plan;
+import rushlight.plan.PlanAnswer;
+import rushlight.plan.Work;
 import rushlight.report.book.HtmlChecker;
 import rushlight.web.ReportMaterial;
+import rushlight.web.ReportPlans;
 
 /** Reports of the invented league, read back from the paper by another library. */
 @DisplayNameGeneration(ReplaceUnderscores.class)
@@ -215,7 +221,13 @@ class ReportOnPaperTest {
                         List.of()))
                 .toList();
         Material longer = new Material(
-                material.assessment(), new Spoken(Map.of(), said), material.profile(), material.readers(), written);
+                material.assessment(),
+                new Spoken(Map.of(), said),
+                material.profile(),
+                material.readers(),
+                material.foreseen(),
+                material.plan(),
+                written);
 
         ProspectReports.Printed printed = reports.print(longer, Paper.A4);
 
@@ -229,7 +241,7 @@ class ReportOnPaperTest {
                 .isEqualTo(onScreen(printed.html()));
         Elements entries = Jsoup.parse(printed.html()).select("#said .entry");
         assertThat(entries.get(0).text()).contains("number 0 ");
-        assertThat(entries).hasSizeBetween(5, 59);
+        assertThat(entries).hasSizeBetween(1, 59);
         assertThat(Jsoup.parse(printed.html()).select("#said .more").text())
                 .isEqualTo(60 - entries.size() + " more on the screen.");
         assertThat(Jsoup.parse(printed.html()).select("#gaps .more")).isEmpty();
@@ -239,10 +251,8 @@ class ReportOnPaperTest {
     void what_was_left_out_is_not_there_what_was_moved_is_first_and_the_cautions_stand() throws IOException {
         Material material = material("tavish-mordell");
         Written written = new Written("", "", Optional.empty(), List.of(Part.GAPS, Part.STRENGTHS));
-        Material shorter =
-                new Material(material.assessment(), material.spoken(), material.profile(), material.readers(), written);
 
-        String page = reports.html(shorter, Paper.LETTER);
+        String page = reports.html(material.with(written), Paper.LETTER);
 
         assertThat(Jsoup.parse(page).select("h2").eachText())
                 .containsExactly("What he lacks", "What he does well", "Limits of the tape");
@@ -251,8 +261,109 @@ class ReportOnPaperTest {
                 .contains("Not seen is not absent");
     }
 
+    @Test
+    void what_to_work_on_stands_by_skills_and_weeks_under_the_line_that_says_who_decides() {
+        Element plan = section("Tavish Mordell", "plan");
+
+        assertThat(plan.select("p").get(0).text()).startsWith("Certified coaches and licensed medical staff decide");
+        assertThat(plan.select("table").get(0).select("thead th").eachText())
+                .containsExactly("Skill, in teaching order", "For", "Week 1", "Week 2", "Week 3", "Week 4");
+        PlanAnswer.Made made =
+                (PlanAnswer.Made) material("tavish-mordell").plan().orElseThrow();
+        assertThat(plan.select("table").get(0).select("tbody th").eachText())
+                .isNotEmpty()
+                .containsExactlyElementsOf(made.plan().work().targets().stream()
+                        .map(Work.Target::label)
+                        .toList());
+        assertThat(plan.select("table").get(0).select("tbody td").eachText().stream()
+                        .filter(cell -> cell.matches("\\d+"))
+                        .mapToInt(Integer::parseInt)
+                        .sum())
+                .as("minutes of all weeks, in the table and in the plan")
+                .isPositive()
+                .isEqualTo(made.plan().blocks().mapToInt(Plan.Block::minutes).sum());
+        Elements retest = plan.select("table").get(1).select("tbody tr");
+        assertThat(retest).hasSameSizeAs(made.plan().retest());
+        assertThat(retest.select(":contains(no inside counter)").text()).contains("13 of 15", "at most");
+    }
+
+    @Test
+    void who_has_no_gap_that_stands_has_no_plan_and_that_is_said() {
+        assertThat(section("Keverne Toll", "plan").text())
+                .contains("There is no plan. No gap stands that these sessions could train.");
+    }
+
+    @Test
+    void a_job_on_the_front_is_told_with_its_reps_and_never_as_what_he_cannot_do() {
+        Element roles = section("Jem Sorrelby", "roles");
+
+        assertThat(roles.select("h3").eachText())
+                .isNotEmpty()
+                .allSatisfy(title -> assertThat(title).matches("\\S (Shown|Not shown|No tape): .+"));
+        assertThat(roles.select(".film a")).isNotEmpty();
+        assertThat(roles.text()).doesNotContain("cannot");
+    }
+
+    @Test
+    void what_an_evaluator_foresees_stands_under_his_name_as_his_own_judgement() throws IOException {
+        Projection said = new Projection(
+                "tavish-mordell",
+                "M. Ordway",
+                "big-end",
+                "run downs now",
+                "",
+                "",
+                "the knee <left>",
+                "",
+                "my rounds",
+                "third");
+        Material material = material("tavish-mordell");
+        Material foreseen = new Material(
+                material.assessment(),
+                material.spoken(),
+                material.profile(),
+                material.readers(),
+                List.of(new Material.Foreseen(said, LocalDate.of(2026, 1, 2))),
+                material.plan(),
+                material.written());
+
+        ProspectReports.Printed printed = reports.print(foreseen, Paper.LETTER);
+
+        assertThat(Jsoup.parse(printed.html()).select("#projection").text())
+                .contains("M. Ordway, 2026-01-02: his own judgement, no part of any count")
+                .contains("Sees him as: big end. Readiness: run downs now. Risk: the knee <left>. My rounds: third.");
+        assertThat(onPaper(printed.pdf(), "Tavish Mordell")).isEqualTo(onScreen(printed.html()));
+        assertThat(Jsoup.parse(PAGES.getOrDefault("Tavish Mordell", "")).select("#projection"))
+                .as("nobody foresaw anything in the league")
+                .isEmpty();
+    }
+
+    @Test
+    void no_band_of_a_drawing_crosses_a_label_on_paper() throws Exception {
+        String page = PAGES.getOrDefault("Tavish Mordell", "");
+        org.w3c.dom.NodeList texts = PrintedPage.of(page).getElementsByTagName("text");
+        List<org.w3c.dom.Element> all = IntStream.range(0, texts.getLength())
+                .mapToObj(i -> (org.w3c.dom.Element) texts.item(i))
+                .filter(text -> text.getAttribute("class").contains("figure-halo"))
+                .toList();
+
+        assertThat(all)
+                .hasSizeGreaterThan(20)
+                .hasSize(2 * Jsoup.parse(page).select("svg .figure-halo").size());
+        for (int i = 0; i < all.size(); i += 2) {
+            assertThat(all.get(i).getAttribute("stroke")).isEqualTo("#ffffff");
+            assertThat(all.get(i + 1).getAttribute("stroke")).isEqualTo("none");
+            assertThat(all.get(i).getTextContent()).isEqualTo(all.get(i + 1).getTextContent());
+        }
+    }
+
+    private static Element section(String name, String part) {
+        Element section = Jsoup.parse(PAGES.getOrDefault(name, "")).getElementById(part);
+        return Objects.requireNonNull(section, "no part " + part);
+    }
+
     private static Material material(String id) {
-        return ReportMaterial.of(archive, id).orElseThrow();
+        return ReportMaterial.with(ReportMaterial.of(archive, id).orElseThrow(), ReportPlans.made(archive.book()));
     }
 
     private static String onScreen(String page) {

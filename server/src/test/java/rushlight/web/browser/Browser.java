@@ -23,7 +23,7 @@ final class Browser {
 
     static final int PHONE = 390;
 
-    private static final Duration PATIENCE = Duration.ofSeconds(8);
+    private static final Duration PATIENCE = Duration.ofSeconds(20);
     private static final Duration GLANCE = Duration.ofMillis(40);
 
     private final ChromeDriver driver;

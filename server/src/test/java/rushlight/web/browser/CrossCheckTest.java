@@ -5,12 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.extension.ExtendWith;
-import rushlight.web.browser.Stage.Given;
 
 /** Two evaluators settle on a rep with the keys alone, and take it back. */
 @DisplayNameGeneration(ReplaceUnderscores.class)
-@ExtendWith(Given.class)
+@OnStage
 class CrossCheckTest {
     private static final String SECONDS = "[data-rep]:has(.settled) input[value=second]:checked";
 

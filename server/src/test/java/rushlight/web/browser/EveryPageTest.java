@@ -5,16 +5,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
-import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import rushlight.web.browser.Stage.Given;
 
 /**
  * Each page at a desk by day and on a phone at night: it says what it is for, nothing sticks out, nobody is kept out.
  */
 @DisplayNameGeneration(ReplaceUnderscores.class)
-@ExtendWith(Given.class)
+@OnStage
 class EveryPageTest {
     /** What the light and the width can change. */
     private static final List<String> AT_NIGHT =
@@ -33,6 +31,7 @@ class EveryPageTest {
         /board                                                             | Anselm Corrigate
         /prospect/tavish-mordell                                           | Stopped his feet on 24 of 55 power rushes
         /prospect/keverne-toll                                             | Ask his coach
+        /report/tavish-mordell                                             | left to the screen
         /technique                                                         | Look up
         /technique/bull-rush                                               | Two hands on the chest
         /technique/wrong-arm                                               | On your film
@@ -45,6 +44,7 @@ class EveryPageTest {
         /notes                                                             | Drop notes here
         /compare?id=tavish-mordell&id=keverne-toll                         | Where the tape tells them apart
         /cross-check                                                       | of them they read differently somewhere
+        /sign-in                                                           | Nobody has to sign in here
         /nowhere                                                           | There is no such page
         """)
     void a_page_is_whole_in_any_light_and_at_any_width(String path, String words) {

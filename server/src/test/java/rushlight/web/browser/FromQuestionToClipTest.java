@@ -5,15 +5,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.extension.ExtendWith;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
-import rushlight.web.browser.Stage.Given;
 
 /** The way of a scout: a question, a player, what he lacks, the rep that says so, the film of it. */
 @DisplayNameGeneration(ReplaceUnderscores.class)
-@ExtendWith(Given.class)
+@OnStage
 class FromQuestionToClipTest {
     private final Browser browser;
 

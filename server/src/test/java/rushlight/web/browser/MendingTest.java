@@ -8,13 +8,11 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
-import rushlight.web.browser.Stage.Given;
 
 /** A film log with slips in it: found, mended beside its rows, taken in. */
 @DisplayNameGeneration(ReplaceUnderscores.class)
-@ExtendWith(Given.class)
+@OnStage
 class MendingTest {
     @TempDir
     private Path folder;

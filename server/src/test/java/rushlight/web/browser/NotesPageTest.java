@@ -8,14 +8,12 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.Keys;
-import rushlight.web.browser.Stage.Given;
 
 /** Spoken notes beside the reps they propose: decided on by key, taken back, taken in. */
 @DisplayNameGeneration(ReplaceUnderscores.class)
-@ExtendWith(Given.class)
+@OnStage
 class NotesPageTest {
     private static final String SPOKEN = """
         WEBVTT

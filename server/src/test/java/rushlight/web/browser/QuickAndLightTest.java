@@ -6,14 +6,12 @@ import java.util.Map;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
-import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import rushlight.web.browser.Stage.Given;
 
 /** A page is there at once and weighs little; budgets of the project, measured in the browser with its cache switched off. */
 @DisplayNameGeneration(ReplaceUnderscores.class)
-@ExtendWith(Given.class)
+@OnStage
 class QuickAndLightTest {
     private static final long HEAVIEST = 400_000;
     private static final long LIGHTEST = 10_000;

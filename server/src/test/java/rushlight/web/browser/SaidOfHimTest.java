@@ -5,12 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.extension.ExtendWith;
-import rushlight.web.browser.Stage.Given;
 
 /** What a coach said of a player stands on his page beside the finding it claims, until it is taken back. */
 @DisplayNameGeneration(ReplaceUnderscores.class)
-@ExtendWith(Given.class)
+@OnStage
 class SaidOfHimTest {
     private static final String KEEP = """
         return fetch('/api/notes/opinions', { method: 'POST', headers: { 'Content-Type': 'application/json' },

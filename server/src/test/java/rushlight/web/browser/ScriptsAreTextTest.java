@@ -10,13 +10,11 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
-import rushlight.web.browser.Stage.Given;
 
 /** Whatever a note, a name, a label or a file is called, it is shown as it was written and does nothing. */
 @DisplayNameGeneration(ReplaceUnderscores.class)
-@ExtendWith(Given.class)
+@OnStage
 class ScriptsAreTextTest {
     private static final String HOSTILE = Stage.HOSTILE;
 

@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.Comparator;
 import java.util.List;
 import java.util.logging.Level;
@@ -107,7 +108,9 @@ final class Stage implements AutoCloseable {
                 .usingDriverExecutable(new File(found("chromium-driver", DRIVERS)))
                 .withSilent(true)
                 .build();
-        return new ChromeDriver(service, options);
+        ChromeDriver driver = new ChromeDriver(service, options);
+        driver.manage().timeouts().scriptTimeout(Duration.ofMinutes(3));
+        return driver;
     }
 
     private static String found(String what, List<String> places) {

@@ -48,7 +48,7 @@ class OperationTest {
     @BeforeEach
     void start() {
         archive = Archive.open(folder);
-        server = Server.start(archive, 0, false, ServerLog.of(ServerLog.Form.JSON, log::add));
+        server = Server.start(Serving.here(archive, 0, false), ServerLog.of(ServerLog.Form.JSON, log::add));
     }
 
     @AfterEach

@@ -17,9 +17,11 @@ import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.DisplayNameGeneration;
@@ -67,7 +69,10 @@ class ServerTest {
 
     @Test
     void every_route_is_described_and_every_description_is_a_route() {
-        Set<String> routes = Server.routes(archive, true, new Jobs(), new Meters()).stream()
+        Set<String> routes = Stream.concat(
+                        Server.routes(archive, true, new Jobs(), new Meters()).stream(),
+                        new SessionRoutes(new Door(Serving.here(archive, 0, true), new Caller(false, false)))
+                                .routes().stream())
                 .map(route -> route.method().name() + " " + route.path())
                 .collect(Collectors.toCollection(TreeSet::new));
 
@@ -116,6 +121,8 @@ class ServerTest {
                 "/api/changes",
                 CROSS_CHECK,
                 "/api/export",
+                "/api/session",
+                "/api/audit",
                 "/api/clips",
                 "/clips/calder-mill-at-harrow-vale.webm",
                 "/api/questions",
@@ -139,6 +146,7 @@ class ServerTest {
 
             assertThat(answer.statusCode()).as(address).isEqualTo(200);
         }
+        send("POST", REPORT + "/preview", "application/x-www-form-urlencoded", "summary=Bends.&parts=summary&paper=a4");
         // What changes something, in an order that leaves nothing behind.
         send("PUT", "/api/questions/power", JSON_TYPE, "{\"question\": \"edge players who win with power\"}");
         assertThat(json(get("/api/questions/power")).at("/question").asText()).contains("power");
@@ -172,9 +180,16 @@ class ServerTest {
         send("DELETE", projection, JSON_TYPE, "", "If-Match", etag(projection));
         send("PUT", "/api/notes/decisions/a-txt", JSON_TYPE, decisions("a.txt", "{}"), "If-None-Match", "*");
         get("/api/notes/decisions/a-txt");
+        get("/api/notes/learned");
+        for (String wish : List.of("take", "ignore", "bring-back")) {
+            send("POST", "/api/notes/learned/" + wish, JSON_TYPE, "{\"key\": \"nix\"}");
+        }
         send("PUT", "/api/opinions/nix", JSON_TYPE, "");
         send("DELETE", "/api/opinions/nix", JSON_TYPE, "");
         send("POST", "/api/cross-check/reconcile", JSON_TYPE, "{}");
+        send("POST", "/api/session", JSON_TYPE, "{\"name\": \"Kim Orr\", \"password\": \"four words in a row\"}");
+        send("PUT", "/api/session/password", JSON_TYPE, "{\"old\": \"\", \"password\": \"\"}");
+        send("DELETE", "/api/session", JSON_TYPE, "");
         JsonNode job = json(send("POST", "/api/import?name=a.csv", "text/csv", csv, "Prefer", "respond-async"));
         String where = "/api/jobs/" + job.get("job").asText();
         while (json(get(where)).get("state").asText().equals("running")) {
@@ -332,6 +347,35 @@ class ServerTest {
     }
 
     @Test
+    void a_draft_of_a_report_is_shown_and_not_kept_and_the_page_may_use_its_own_style_alone() throws Exception {
+        String form = "application/x-www-form-urlencoded";
+        String draft = "summary=Bends%0D%0A%3Clate%3E.&author=A.+Reader&parts=gaps&parts=summary";
+        String before = Contract.text(get(REPORT));
+
+        HttpResponse<byte[]> shown = send("POST", REPORT + "/preview", form, draft);
+
+        assertThat(Contract.text(shown))
+                .containsSubsequence("What he lacks", "<p>Bends</p>", "<p>&lt;late&gt;.</p>", "Written by A. Reader, ")
+                .doesNotContain("House lines");
+        assertThat(shown.headers().firstValue("Content-Security-Policy").orElse(""))
+                .contains("default-src 'none'; style-src 'sha256-", "frame-ancestors 'self'")
+                .doesNotContain("script-src", "unsafe");
+        assertThat(Contract.text(get(REPORT))).isEqualTo(before);
+        assertThat(send("POST", REPORT + "/preview", form, "parts=hair").statusCode())
+                .isEqualTo(422);
+        assertThat(send("POST", REPORT + "/preview", form, "paper=a5").statusCode())
+                .isEqualTo(400);
+        assertThat(send("POST", REPORT + "/preview", form, "summary=" + "x".repeat(1501))
+                        .statusCode())
+                .isEqualTo(422);
+        assertThat(send("POST", REPORT + "/preview", JSON_TYPE, "{}").statusCode())
+                .isEqualTo(415);
+        assertThat(send("POST", "/api/prospects/nobody/report/preview", form, "")
+                        .statusCode())
+                .isEqualTo(404);
+    }
+
+    @Test
     void a_row_with_faults_changes_nothing_and_says_what_may_have_been_meant() throws Exception {
         ObjectNode cells = cells(REP);
         cells.put("exchange", "bul rush");
@@ -477,6 +521,46 @@ class ServerTest {
         String unknown = decisions("decided.txt", "{\"changed\": {\"" + key + "\": \"no-such\"}}");
         assertThat(send("PUT", one, JSON_TYPE, unknown, "If-Match", "\"d2\"").statusCode())
                 .isEqualTo(422);
+    }
+
+    @Test
+    void words_that_were_tagged_by_hand_are_taken_as_a_name_and_given_back() throws Exception {
+        String key = "{\"key\": \"long-arm:corkscrews him off\"}";
+        String notes = "[0:04] Wide 9. Corkscrews him off. Sack.";
+        String tags = "/notes/reps/0/tags";
+        String added = "{\"added\": [{\"concept\": \"long-arm\", \"text\": \"Corkscrews him off\", \"rep\": 1,"
+                + " \"after\": \"\"}]}";
+        send(
+                "PUT",
+                "/api/notes/decisions/learned-txt",
+                JSON_TYPE,
+                decisions("learned.txt", added),
+                "If-None-Match",
+                "*");
+        int before =
+                json(send("POST", "/api/notes", "text/plain", notes)).at(tags).size();
+
+        JsonNode learned = json(get("/api/notes/learned")).at("/suggestions/0");
+        JsonNode taken = json(send("POST", "/api/notes/learned/take", JSON_TYPE, key));
+
+        assertThat(learned.at("/words").asText()).isEqualTo("corkscrews him off");
+        assertThat(learned.at("/places/0/file").asText()).isEqualTo("learned.txt");
+        assertThat(taken.at("/said").asText()).contains("is a name of long arm from now on");
+        assertThat(taken.at("/suggestions/0/state").asText()).isEqualTo("taken");
+        assertThat(json(send("POST", "/api/notes", "text/plain", notes)).at(tags))
+                .hasSize(before + 1);
+        HttpResponse<byte[]> ignored = send("POST", "/api/notes/learned/ignore", JSON_TYPE, key);
+        assertThat(ignored.statusCode()).isEqualTo(409);
+        assertThat(json(ignored).at("/reasons/0").asText()).contains("Bring it back first");
+        send("POST", "/api/notes/learned/bring-back", JSON_TYPE, key);
+        assertThat(json(send("POST", "/api/notes", "text/plain", notes)).at(tags))
+                .hasSize(before);
+        send("POST", "/api/notes/learned/ignore", JSON_TYPE, key);
+        assertThat(json(get("/api/notes/learned")).at("/suggestions/0/state").asText())
+                .isEqualTo("ignored");
+        assertThat(send("POST", "/api/notes/learned/take", JSON_TYPE, "{\"key\": \"nix\"}")
+                        .statusCode())
+                .isEqualTo(404);
     }
 
     private static String decisions(String file, String decided) throws Exception {
@@ -788,6 +872,9 @@ class ServerTest {
                 "POST /api/notes/opinions",
                 "PUT /api/notes/decisions/nix",
                 "GET /api/notes/decisions/nix",
+                "POST /api/notes/learned/take",
+                "POST /api/notes/learned/ignore",
+                "POST /api/notes/learned/bring-back",
                 "PUT /api/opinions/nix",
                 "DELETE /api/opinions/nix",
                 "GET /api/prospects/nix/projections",
@@ -825,7 +912,19 @@ class ServerTest {
     void too_much_at_once_is_refused() throws Exception {
         String much = "{\"cells\": {\"note\": \"" + "x".repeat(2 << 20) + "\"}}";
 
-        assertThat(send("POST", "/api/classify", JSON_TYPE, much).statusCode()).isEqualTo(413);
+        assertThat(refusal(much)).isEqualTo(413);
+    }
+
+    /** A server that refuses early may cut the line while the rest is still being sent; then the refusal was not heard. */
+    private static int refusal(String much) throws Exception {
+        for (int again = 0; again < 20; again++) {
+            try {
+                return send("POST", "/api/classify", JSON_TYPE, much).statusCode();
+            } catch (IOException lineWasCut) {
+                Thread.sleep(50);
+            }
+        }
+        throw new AssertionError("Twenty times the line was cut before the refusal was heard.");
     }
 
     private static HttpResponse<byte[]> get(String address, String... headers) throws Exception {

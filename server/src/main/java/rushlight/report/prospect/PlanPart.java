@@ -1,0 +1,115 @@
+package rushlight.report.prospect;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.stream.Collectors;
+import rushlight.figure.Table;
+import rushlight.knowledge.Taxonomy;
+import rushlight.plan.Plan;
+import rushlight.plan.PlanAnswer;
+import rushlight.plan.RetestTarget;
+import rushlight.plan.Work;
+
+/** A plan as it stands in a report: who decides, the skills by weeks, and what film must show afterwards. */
+final class PlanPart {
+    private final Taxonomy taxonomy;
+
+    PlanPart(Taxonomy taxonomy) {
+        this.taxonomy = taxonomy;
+    }
+
+    ReportPage.Section of(Part part, PlanAnswer answer) {
+        if (answer instanceof PlanAnswer.Made made) {
+            return of(part, made.plan());
+        }
+        List<String> why = answer instanceof PlanAnswer.Impossible no
+                ? no.reasons().isEmpty() ? no.clash() : no.reasons()
+                : ((PlanAnswer.Refused) answer).reasons();
+        return ReportPage.Section.ofWords(
+                part.slug(), part.title(), List.of("There is no plan. " + String.join(" ", why)));
+    }
+
+    private ReportPage.Section of(Part part, Plan plan) {
+        List<Table> tables = new ArrayList<>(List.of(weeks(plan)));
+        if (!plan.retest().isEmpty()) {
+            tables.add(retest(plan));
+        }
+        return new ReportPage.Section(
+                part.slug(),
+                part.title(),
+                List.of(plan.decides(), frame(plan)),
+                List.of(),
+                tables,
+                List.of(),
+                Optional.empty());
+    }
+
+    /** "Four weeks in season, 16 sessions; rules not known, highest contact bags, no full contact." */
+    private static String frame(Plan plan) {
+        Plan.Frame frame = plan.frame();
+        int sessions =
+                plan.weeks().stream().mapToInt(week -> week.sessions().size()).sum();
+        int contact = plan.blocks().mapToInt(Plan.Block::contactMinutes).sum();
+        return Entries.capital(frame.label()) + ", " + sessions + " sessions; " + frame.profile() + ", highest contact "
+                + frame.approved() + ", "
+                + (contact == 0 ? "no full contact" : contact + " min of full contact in all")
+                + ". Nothing of it before those who decide have approved it.";
+    }
+
+    private Table weeks(Plan plan) {
+        List<String> heads = new ArrayList<>(List.of("Skill, in teaching order", "For"));
+        plan.weeks().forEach(week -> heads.add("Week " + week.week()));
+        List<List<String>> rows = new ArrayList<>();
+        for (Work.Target target : plan.work().targets()) {
+            List<String> row = new ArrayList<>(List.of(target.label(), why(target)));
+            plan.weeks().forEach(week -> row.add(minutes(week, target.skill())));
+            rows.add(row);
+        }
+        return new Table("Minutes a week, after the warm-up", heads, rows);
+    }
+
+    private String why(Work.Target target) {
+        if (target.role() != Work.Role.PREREQUISITE) {
+            return target.findings().stream().map(taxonomy::shown).collect(Collectors.joining(", "));
+        }
+        return target.because().stream().limit(1).collect(Collectors.joining());
+    }
+
+    private static String minutes(Plan.Week week, String skill) {
+        int minutes = week.sessions().stream()
+                .flatMap(session -> session.blocks().stream())
+                .filter(block -> block.skill().equals(skill))
+                .mapToInt(Plan.Block::minutes)
+                .sum();
+        return minutes == 0 ? "\u2013" : Integer.toString(minutes);
+    }
+
+    private Table retest(Plan plan) {
+        return new Table(
+                "What the next games must show",
+                List.of("Finding", "Now", "In the next", "Would clear it", "Would show him improving"),
+                plan.retest().stream().map(this::retest).toList());
+    }
+
+    private List<String> retest(RetestTarget one) {
+        String luck = one.improves().isPresent() && one.luck().isPresent()
+                ? " (by luck alone " + Math.round(100 * one.luck().getAsDouble()) + " in 100)"
+                : "";
+        return List.of(
+                taxonomy.shown(one.finding()),
+                one.now().events() + " of " + one.now().opportunities(),
+                one.opportunities() + " chances",
+                count(one, one.clears()),
+                count(one, one.improves()) + luck);
+    }
+
+    private static String count(RetestTarget one, OptionalInt events) {
+        if (events.isEmpty()) {
+            return "no count";
+        }
+        int n = events.getAsInt();
+        return one.atMost() ? n == 0 ? "none" : "at most " + n : n + " or more";
+    }
+}

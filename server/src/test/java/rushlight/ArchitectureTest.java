@@ -102,6 +102,9 @@ class ArchitectureTest {
     static final ArchRule http_stays_in_web = only("rushlight.web..", "io.javalin..", "org.eclipse.jetty..");
 
     @ArchTest
+    static final ArchRule meters_stay_in_web = only("rushlight.web..", "io.micrometer..");
+
+    @ArchTest
     static final ArchRule passwords_stay_in_accounts = only("rushlight.accounts..", "at.favre.lib..");
 
     @ArchTest

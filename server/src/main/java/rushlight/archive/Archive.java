@@ -97,6 +97,11 @@ public final class Archive implements AutoCloseable {
         return Settings.in(folder).firstBelieved();
     }
 
+    /** How many changes of the film the index has not taken in; 0 where the two are in step. */
+    public long lag() {
+        return store.revision() - index.state().map(IndexState::revision).orElse(0L);
+    }
+
     /** Asks a question of everything that can be counted, as it is now. */
     public <T> T watch(Function<Footage, T> question) {
         return index.read(Settings.in(folder).evaluators(), question);
@@ -217,13 +222,16 @@ public final class Archive implements AutoCloseable {
         return new BackupWriter(folder, book, store, one).write(out);
     }
 
+    /** Waits for whoever is writing, and gives the folder back. */
     @Override
     public void close() {
+        one.lock();
         try {
             index.close();
             store.close();
         } finally {
             lock.close();
+            one.unlock();
         }
     }
 }

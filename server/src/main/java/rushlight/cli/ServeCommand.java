@@ -2,9 +2,11 @@ package rushlight.cli;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -13,6 +15,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 import rushlight.archive.DemoLeague;
 import rushlight.web.http.Server;
+import rushlight.web.http.ServerLog;
 
 /** Shows the data folder in a browser. */
 @Command(
@@ -33,10 +36,15 @@ import rushlight.web.http.Server;
             "  rushlight serve --demo           an invented league to look around in",
             "  rushlight serve --port 8080      at another port; 0 takes any free one",
             "  rushlight serve --bind 0.0.0.0 --certificate film.p12",
-            "  rushlight serve --teams /srv/film --behind-proxy"
+            "  rushlight serve --teams /srv/film --behind-proxy",
+            "  rushlight serve --log json       a line for each request, for programs to read"
         })
 final class ServeCommand implements Callable<Integer> {
     private static final int HIGHEST_PORT = 65_535;
+
+    /** Requests first, then imports, then the folder is closed. */
+    private static final Duration LONGEST_STOP = Server.STOPS_WITHIN.multipliedBy(2).plusSeconds(5);
+
 
     @Option(
             names = "--data",
@@ -53,6 +61,12 @@ final class ServeCommand implements Callable<Integer> {
 
     @Option(names = "--demo", description = "show the invented league")
     private boolean demo;
+
+    @Option(
+            names = "--log",
+            paramLabel = "FORM",
+            description = "tell each request in a line of text or json on standard error, without names of people")
+    private Optional<ServerLog.Form> form = Optional.empty();
 
     @Spec
     private CommandSpec spec;
@@ -73,21 +87,34 @@ final class ServeCommand implements Callable<Integer> {
         CountDownLatch stopped = new CountDownLatch(1);
         Thread end = new Thread(() -> {
             stop.countDown();
-            await(stopped);
+            await(stopped, spec.commandLine().getErr());
         });
+        ServerLog log = log();
         try (Archives archives = others.open(where())) {
             if (demo) {
                 archives.teams().forEach(team -> DemoLeague.into(team.archive()));
             }
-            try (Server server = Server.start(others.serving(archives, where(), port, demo))) {
+            try (Server server = Server.start(others.serving(archives, where(), port, demo), log)) {
                 Runtime.getRuntime().addShutdownHook(end);
                 say(server);
+                log.say("started");
                 stop.await();
+                log.say("stopping");
             }
         } finally {
+            log.say("stopped");
             stopped.countDown();
         }
         return 0;
+    }
+
+    private ServerLog log() {
+        PrintWriter err = spec.commandLine().getErr();
+        return form.map(how -> ServerLog.of(how, line -> {
+                    err.println(line);
+                    err.flush();
+                }))
+                .orElseGet(ServerLog::quiet);
     }
 
     private void say(Server server) {
@@ -98,9 +125,12 @@ final class ServeCommand implements Callable<Integer> {
         out.flush();
     }
 
-    private static void await(CountDownLatch latch) {
+    private static void await(CountDownLatch latch, PrintWriter err) {
         try {
-            latch.await();
+            if (!latch.await(LONGEST_STOP.toSeconds(), TimeUnit.SECONDS)) {
+                err.println("Stopped before all work was done; of a change that was not finished, nothing is kept.");
+                err.flush();
+            }
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
         }

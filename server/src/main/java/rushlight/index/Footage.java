@@ -45,6 +45,14 @@ public final class Footage {
         return owners().all().stream().map(Shelf.Played::prospect).toList();
     }
 
+    /** How many reps there are, one reading a rep. */
+    public int size() {
+        return owners().all().stream()
+                .flatMap(played -> played.games().stream())
+                .mapToInt(game -> game.documents().size())
+                .sum();
+    }
+
     /**
      * The tape of one prospect; empty where there is no log of him. Whoever looks at a few only touches their documents;
      * whoever goes on looking finds every condition looked up over the whole index, once.

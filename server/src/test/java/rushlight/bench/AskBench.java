@@ -76,6 +76,11 @@ final class AskBench {
         sparql("third down sacks", "?r rl:phase \"pass-rush\" ; rl:down 3", "?r rl:result/skos:broader* kb:sack");
     }
 
+    /** How long each took of all questions. */
+    double[] all() {
+        return QUESTIONS.stream().flatMapToDouble(q -> Arrays.stream(times(q))).toArray();
+    }
+
     private double[] times(String question) {
         double[] times = new double[RUNS];
         for (int i = -WARM; i < RUNS; i++) {
@@ -100,7 +105,7 @@ final class AskBench {
         line("the same in SPARQL over TDB2: " + question, "%.0f ms (%d rows)", (System.nanoTime() - start) / 1e6, rows);
     }
 
-    private static double at(double[] times, double share) {
+    static double at(double[] times, double share) {
         double[] sorted = times.clone();
         Arrays.sort(sorted);
         return sorted[(int) Math.ceil(share * sorted.length) - 1];

@@ -7,21 +7,15 @@ import java.lang.management.MemoryPoolMXBean;
 import java.lang.management.MemoryType;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import rushlight.archive.Archive;
 import rushlight.archive.Book;
 import rushlight.archive.DemoLeague;
-import rushlight.film.Game;
 import rushlight.film.Log;
-import rushlight.film.Prospect;
-import rushlight.film.Reading;
-import rushlight.film.RepId;
 import rushlight.film.csv.FilmLogReader;
 import rushlight.film.csv.FilmLogWriter;
 import rushlight.film.csv.ReadResult;
@@ -39,13 +33,13 @@ public final class LeagueBench {
 
     private final Path work;
     private final Book book = Book.packaged();
-    private final List<Log> league;
+    private final Season season;
 
     private LeagueBench(Path work) throws IOException {
         this.work = work;
         try (Archive demo = Archive.open(work.resolve("demo"))) {
             DemoLeague.into(demo);
-            this.league = demo.logs();
+            this.season = new Season(demo.logs());
         }
     }
 
@@ -80,7 +74,7 @@ public final class LeagueBench {
         Path file = work.resolve("batch-" + batch + ".csv");
         int reps;
         try (Writer out = Files.newBufferedWriter(file)) {
-            List<Log> logs = season(batch, prospects, REPS_A_PROSPECT);
+            List<Log> logs = season.of(batch, prospects, REPS_A_PROSPECT);
             reps = logs.stream().mapToInt(l -> l.readings().size()).sum();
             FilmLogWriter.of(book.taxonomy().film()).write(logs, out);
         }
@@ -103,7 +97,7 @@ public final class LeagueBench {
     }
 
     private void oneProspect(Archive archive) throws IOException {
-        List<Log> his = season(99, 1, 400);
+        List<Log> his = season.of(99, 1, 400);
         archive.put(his, List.of(), false);
         String id = his.get(0).prospect().id();
         int reps = archive.assess(id).orElseThrow().reps();
@@ -168,35 +162,6 @@ public final class LeagueBench {
                 sparql,
                 rows,
                 sparql / ours);
-    }
-
-    /** The league's reps dealt out again to made-up prospects, in games of some thirty reps. */
-    private List<Log> season(int batch, int prospects, int repsEach) {
-        List<Log> logs = new ArrayList<>();
-        int at = batch * 7;
-        for (int i = 0; i < prospects; i++) {
-            Prospect prospect = Prospect.named("bench-" + batch + "-" + i, "Bench " + batch + " " + i);
-            for (int done = 0; done < repsEach; at++) {
-                Log from = league.get(at % league.size());
-                Game game = new Game(
-                        "game-" + batch + "-" + i + "-" + at,
-                        "Game " + batch + " " + i + " " + at,
-                        Optional.empty(),
-                        "",
-                        "");
-                List<Reading> readings = from.readings().stream()
-                        .limit(repsEach - done)
-                        .map(r -> new Reading(
-                                new RepId(prospect.id(), game.id(), r.rep().rep()),
-                                from.evaluator(),
-                                r.tags(),
-                                r.exchange()))
-                        .toList();
-                logs.add(new Log(from.evaluator(), prospect, game, from.charted(), readings, from.source()));
-                done += readings.size();
-            }
-        }
-        return logs;
     }
 
     private static double median(Supplier<?> work) {

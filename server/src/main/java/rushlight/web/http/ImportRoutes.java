@@ -9,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.DoubleConsumer;
 import rushlight.archive.Archive;
 import rushlight.film.Log;
 import rushlight.film.LogId;
@@ -24,11 +25,13 @@ final class ImportRoutes {
     private final Archive archive;
     private final Importing importing;
     private final Jobs jobs;
+    private final Meters meters;
 
-    ImportRoutes(Archive archive, Jobs jobs) {
+    ImportRoutes(Archive archive, Jobs jobs, Meters meters) {
         this.archive = archive;
         this.importing = new Importing(archive);
         this.jobs = jobs;
+        this.meters = meters;
     }
 
     List<Route> routes() {
@@ -61,10 +64,10 @@ final class ImportRoutes {
             Upload file = Upload.of(ctx);
             JobAnswer job = jobs.begin(progress -> {
                 try (file) {
-                    return taken(importing.of(
+                    return taken(
                             file,
                             wish,
-                            done -> progress.tell(done < 1 ? "Reading" : "Classifying and storing", done * READ)));
+                            done -> progress.tell(done < 1 ? "Reading" : "Classifying and storing", done * READ));
                 }
             });
             ctx.status(202).header("Location", "/api/jobs/" + job.job()).header("Preference-Applied", "respond-async");
@@ -72,8 +75,12 @@ final class ImportRoutes {
             return;
         }
         try (Upload file = Upload.of(ctx)) {
-            Versions.json(ctx, taken(importing.of(file, wish, done -> {})));
+            Versions.json(ctx, taken(file, wish, done -> {}));
         }
+    }
+
+    private ImportReport taken(Upload file, Importing.Wish wish, DoubleConsumer progress) {
+        return meters.importing(() -> taken(importing.of(file, wish, progress)));
     }
 
     /** The report of an import that kept something; every other ends in a problem. */

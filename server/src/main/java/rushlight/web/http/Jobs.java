@@ -5,16 +5,14 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.TimeUnit;
 import java.util.function.Function;
-import org.slf4j.Logger;
-import org.slf4j.LoggerFactory;
 import rushlight.web.ImportReport;
 import rushlight.web.JobAnswer;
 import rushlight.web.PlanSheet;
 
 /** Long work, one after the other, that one can ask how far it is. */
 final class Jobs implements AutoCloseable {
-    private static final Logger LOG = LoggerFactory.getLogger(Jobs.class);
     private static final int REMEMBERED = 100;
 
     /** Tells how far work is. */
@@ -35,10 +33,20 @@ final class Jobs implements AutoCloseable {
             return size() > REMEMBERED;
         }
     };
+    private final ServerLog log;
     private int last;
 
     /** What came of work. */
     private record Outcome(Optional<ImportReport> report, Optional<PlanSheet> plan) {}
+
+    /** Work of which nothing is told but what broke. */
+    Jobs() {
+        this(ServerLog.quiet());
+    }
+
+    Jobs(ServerLog log) {
+        this.log = log;
+    }
 
     /** Begins an import and gives its first answer. */
     JobAnswer begin(Function<Progress, ImportReport> work) {
@@ -68,9 +76,17 @@ final class Jobs implements AutoCloseable {
         }
     }
 
+    /** Lets what was begun end, as long as the server may take to stop. */
     @Override
     public void close() {
         worker.shutdown();
+        try {
+            if (!worker.awaitTermination(Server.STOPS_WITHIN.toSeconds(), TimeUnit.SECONDS)) {
+                log.say("stopped-before-an-import-ended");
+            }
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
     }
 
     private void run(String name, Function<Progress, Outcome> work) {
@@ -80,7 +96,7 @@ final class Jobs implements AutoCloseable {
         } catch (ProblemException e) {
             put(failed(name, e.problem()));
         } catch (RuntimeException e) {
-            LOG.error("Long work broke", e);
+            log.broke("Long work", "job " + name, e);
             put(failed(
                     name,
                     Problems.unwritable(e)

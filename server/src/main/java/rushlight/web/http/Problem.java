@@ -49,7 +49,9 @@ record Problem(
             Map.entry(428, "Say which version you change"),
             Map.entry(429, "Too often"),
             Map.entry(431, "The headers are too long"),
-            Map.entry(503, "It took too long"),
+            Map.entry(501, "Not in this way"),
+            Map.entry(503, "Not now"),
+            Map.entry(505, "Another version of HTTP is needed"),
             Map.entry(507, "There is no room to write"));
 
     static Problem of(int status, String detail) {

@@ -25,9 +25,11 @@ final class Problems {
     private static final Logger LOG = LoggerFactory.getLogger(Problems.class);
 
     private final List<Route> routes;
+    private final Watching watching;
 
-    Problems(List<Route> routes) {
+    Problems(List<Route> routes, Watching watching) {
         this.routes = List.copyOf(routes);
+        this.watching = watching;
     }
 
     void handle(RoutesConfig config) {
@@ -66,14 +68,13 @@ final class Problems {
         return Problem.of(503, "The accounts cannot be read, so nobody is let in. The program's log says why.");
     }
 
-    private static Problem broken(Context ctx, Exception e) {
-        Optional<Problem> unwritable = unwritable(e);
-        if (unwritable.isPresent()) {
-            LOG.warn("{} {}: {}", ctx.method(), ctx.path(), e.getMessage());
-            return unwritable.get();
-        }
-        LOG.error("{} {} broke", ctx.method(), ctx.path(), e);
-        return Problem.of(500, "Something broke; nothing was half stored. The program's log says where.");
+    private Problem broken(Context ctx, Exception e) {
+        String request = watching.broke(ctx, e);
+        return unwritable(e)
+                .orElseGet(() -> Problem.of(
+                        500,
+                        "Something broke; nothing was half stored. The program's log says where, under request "
+                                + request + "."));
     }
 
     /** What could not be written, and what became of it; empty where something else broke. */
@@ -100,10 +101,13 @@ final class Problems {
 
     /** What the HTTP engine itself refuses, before any route is looked for. */
     static final class Engine extends ErrorHandler {
+        private static final int STOPPING = 503;
+        private static final String STOPPED = "The server is being stopped. Ask again when it is back.";
+
         @Override
         public boolean handle(Request request, Response response, Callback callback) {
             int status = response.getStatus() < 400 ? 500 : response.getStatus();
-            Problem problem = Problem.of(status, sentence(status));
+            Problem problem = Problem.of(status, status == STOPPING ? STOPPED : sentence(status));
             response.setStatus(status);
             response.getHeaders().put(HttpHeader.CONTENT_TYPE, Problem.MEDIA_TYPE);
             response.getHeaders().put("X-Content-Type-Options", "nosniff");

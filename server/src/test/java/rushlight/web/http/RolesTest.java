@@ -102,7 +102,7 @@ class RolesTest {
     void every_route_has_a_rule_and_whatever_changes_something_is_not_for_readers() throws IOException {
         Rules rules = Rules.described();
 
-        for (Route route : Server.routes(archive, false, new Jobs())) {
+        for (Route route : Server.routes(archive, false, new Jobs(), new Meters())) {
             Rule rule = rules.of(route);
             assertThat(rule).as("x-role of %s %s", route.method(), route.path()).isNotEqualTo(Rule.CLOSED);
             if (List.of("DELETE", "PUT").contains(route.method().name())) {

@@ -71,7 +71,7 @@ class ServerTest {
     @Test
     void every_route_is_described_and_every_description_is_a_route() {
         Set<String> routes = Stream.concat(
-                        Server.routes(archive, true, new Jobs()).stream(),
+                        Server.routes(archive, true, new Jobs(), new Meters()).stream(),
                         new SessionRoutes(new Door(Serving.here(archive, 0, true), new Caller(false, false)))
                                 .routes().stream())
                 .map(route -> route.method().name() + " " + route.path())
@@ -87,6 +87,9 @@ class ServerTest {
                 "/api/openapi.json",
                 "/api/version",
                 "/api/health",
+                "/health",
+                "/ready",
+                "/metrics",
                 "/api/labels",
                 "/api/columns",
                 "/api/findings",

@@ -189,6 +189,11 @@ public final class Archive implements AutoCloseable {
         return new Edits(book, store, writing, one);
     }
 
+    /** Gives out or erases everything of one prospect. */
+    public Erasing erasing() {
+        return new Erasing(folder, book, store, index);
+    }
+
     private void catchUp() {
         long revision = store.revision();
         Optional<IndexState> state = index.state().filter(s -> s.fingerprint().equals(fingerprint()));

@@ -46,6 +46,7 @@ import picocli.CommandLine.Spec;
             ReportCommand.class,
             CheckCommand.class,
             ExportCommand.class,
+            EraseCommand.class,
             PublishCommand.class,
             ReindexCommand.class,
             ServeCommand.class,
@@ -62,6 +63,6 @@ final class RushlightCommand implements Runnable {
         throw new CommandLine.ParameterException(
                 spec.commandLine(),
                 "Say what to do: demo, import, notes, assess, ask, agree, plan, counters, technique, answers, teach, report,"
-                        + " check, export, serve or user.");
+                        + " check, export, erase, serve or user.");
     }
 }

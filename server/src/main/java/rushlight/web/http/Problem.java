@@ -49,7 +49,9 @@ record Problem(
             Map.entry(428, "Say which version you change"),
             Map.entry(429, "Too often"),
             Map.entry(431, "The headers are too long"),
-            Map.entry(503, "It took too long"));
+            Map.entry(501, "Not in this way"),
+            Map.entry(503, "It took too long"),
+            Map.entry(505, "Another version of HTTP is needed"));
 
     static Problem of(int status, String detail) {
         String title = TITLES.getOrDefault(status, status < 500 ? "It cannot be done" : "Something broke");

@@ -4,6 +4,7 @@ import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import io.javalin.util.JavalinBindException;
+import io.javalin.util.JavalinException;
 import java.util.ArrayList;
 import java.util.List;
 import rushlight.archive.Archive;
@@ -67,8 +68,11 @@ public final class Server implements AutoCloseable {
                     javalin.start(serving.bind(), serving.port()),
                     spaces,
                     serving.certificate().isPresent());
-        } catch (JavalinBindException e) {
+        } catch (JavalinException e) {
             spaces.forEach(space -> space.jobs().close());
+            if (!(e instanceof JavalinBindException)) {
+                throw Https.unopened(serving, e);
+            }
             throw new FolderException(
                     "Port " + serving.port() + " at " + serving.bind()
                             + " cannot be had: another rushlight serve may hold it. Choose another with --port.",

@@ -207,6 +207,11 @@ public final class Archive implements AutoCloseable {
         return new Edits(book, store, writing, one);
     }
 
+    /** Gives out or erases everything of one prospect. */
+    public Erasing erasing() {
+        return new Erasing(folder, book, store, index);
+    }
+
     /** Classifies and indexes everything again, as after a change of the book. */
     public void rebuild() {
         one.lock();

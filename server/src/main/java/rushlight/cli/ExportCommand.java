@@ -11,6 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -20,6 +21,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import rushlight.archive.Archive;
 import rushlight.film.Log;
+import rushlight.film.Prospect;
 import rushlight.film.csv.FilmLogWriter;
 
 /** Gives the film back: as a film log, or as the triples it is stored as. */
@@ -30,11 +32,11 @@ import rushlight.film.csv.FilmLogWriter;
             "Writes the stored film to a file.",
             "",
             "A name that ends in .csv makes a film log that imports again as it is; one that ends in .ttl makes"
-                    + " Turtle.",
+                    + " Turtle. With --person, a name that ends in .zip gets everything that is kept of one prospect.",
             "",
-            "Both hold the film alone. What people keep beside it (opinions, projections, saved questions, decisions on"
-                    + " notes, texts of reports), the history of changes and your overlay.ttl are not in them: copy the"
-                    + " whole data folder, while nothing has it open, to keep those.",
+            "The first two hold the film alone. What people keep beside it (opinions, projections, saved questions,"
+                    + " decisions on notes, plans, texts of reports), the history of changes and your overlay.ttl are"
+                    + " in a backup: rushlight backup FILE.",
             ""
         })
 final class ExportCommand implements Callable<Integer> {
@@ -43,6 +45,9 @@ final class ExportCommand implements Callable<Integer> {
 
     @Parameters(paramLabel = "FILE", description = "where to write; the ending decides: .csv or .ttl")
     private Path file = Path.of("film.csv");
+
+    @Option(names = "--person", paramLabel = "PROSPECT", description = "everything of one prospect, for him (.zip)")
+    private Optional<String> person = Optional.empty();
 
     @Option(
             names = "--prospect",
@@ -57,6 +62,9 @@ final class ExportCommand implements Callable<Integer> {
     public Integer call() {
         String name = file.getFileName().toString();
         boolean turtle = name.endsWith(".ttl");
+        if (person.isPresent()) {
+            return person(person.get(), name);
+        }
         if (!turtle && !name.endsWith(".csv")) {
             throw new picocli.CommandLine.ParameterException(
                     spec.commandLine(), "Name a file that ends in .csv or .ttl; this is " + name + ".");
@@ -87,6 +95,31 @@ final class ExportCommand implements Callable<Integer> {
             int readings = logs.stream().mapToInt(log -> log.readings().size()).sum();
             out.println("Wrote " + Numbers.of(readings, "reading") + " in " + Numbers.of(logs.size(), "log") + " to "
                     + file + ".");
+            return 0;
+        }
+    }
+
+    private int person(String wanted, String name) {
+        if (!name.endsWith(".zip") || !prospects.isEmpty()) {
+            throw new picocli.CommandLine.ParameterException(
+                    spec.commandLine(), "Everything of one prospect goes into a file that ends in .zip; leave --prospect out.");
+        }
+        if (!Files.isDirectory(data.folder())) {
+            spec.commandLine().getErr().println("There is no film in " + data.folder() + "; nothing was written.");
+            return 1;
+        }
+        try (Archive archive = data.open()) {
+            Optional<List<Prospect>> found = ProspectNames.named(
+                    List.of(wanted), archive.prospects(), spec.commandLine().getErr());
+            if (found.isEmpty()) {
+                return 1;
+            }
+            Prospect prospect = found.get().get(0);
+            whole(stream -> PersonExport.write(archive, prospect, stream));
+            spec.commandLine()
+                    .getOut()
+                    .println("Wrote everything that is kept of " + prospect.name() + " (" + prospect.id() + ") to " + file
+                            + ".");
             return 0;
         }
     }

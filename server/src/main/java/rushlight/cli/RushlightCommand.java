@@ -47,6 +47,7 @@ import picocli.CommandLine.Spec;
             ReportCommand.class,
             CheckCommand.class,
             ExportCommand.class,
+            EraseCommand.class,
             PublishCommand.class,
             BackupCommand.class,
             RestoreCommand.class,
@@ -65,6 +66,6 @@ final class RushlightCommand implements Runnable {
         throw new CommandLine.ParameterException(
                 spec.commandLine(),
                 "Say what to do: demo, import, notes, assess, ask, compare, agree, plan, report, counters, technique, answers,"
-                        + " teach, check, export, backup, restore, serve or user.");
+                        + " teach, check, export, erase, backup, restore, serve or user.");
     }
 }

@@ -21,7 +21,9 @@ public record Change(Collection<Classified> logs, Collection<LogId> gone, Collec
         EDIT,
         ADD,
         REMOVE,
-        UNDO;
+        UNDO,
+        /** Everything of one prospect went, and cannot be brought back. */
+        ERASE;
 
         /** The word that is stored. */
         public String slug() {

@@ -39,6 +39,14 @@ final class History {
         this.columns = columns;
     }
 
+    /** Tells of a change that keeps nothing of what was before. */
+    static void tell(DatasetGraph data, long revision, Change.Note note) {
+        Graph kept = data.getGraph(Addresses.HISTORY);
+        Node change = Addresses.revision(revision);
+        kept.add(Triple.create(change, Terms.CHANGE_KIND, Literals.of(note.kind().slug())));
+        kept.add(Triple.create(change, RDFS.comment.asNode(), Literals.of(note.said())));
+    }
+
     /** Tells of a change. */
     void tell(long revision, Change.Note note) {
         Node change = Addresses.revision(revision);

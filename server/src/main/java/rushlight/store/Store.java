@@ -13,12 +13,16 @@ import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.apache.jena.atlas.iterator.Iter;
+import org.apache.jena.dboe.base.file.Location;
 import org.apache.jena.graph.Graph;
 import org.apache.jena.graph.Node;
 import org.apache.jena.graph.Triple;
 import org.apache.jena.query.Dataset;
 import org.apache.jena.query.DatasetFactory;
+import org.apache.jena.riot.RDFDataMgr;
+import org.apache.jena.riot.RDFFormat;
 import org.apache.jena.sparql.core.DatasetGraph;
+import org.apache.jena.sparql.core.DatasetGraphFactory;
 import org.apache.jena.sys.JenaSystem;
 import org.apache.jena.system.Txn;
 import org.apache.jena.tdb2.DatabaseMgr;
@@ -221,6 +225,29 @@ public final class Store implements AutoCloseable {
                 .filter(id -> !graphs.getDefaultGraph()
                         .contains(Addresses.log(id), Terms.RULES_REVISION, Literals.of(rules)))
                 .toList());
+    }
+
+    /** Writes everything of one prospect, from every graph, as TriG. */
+    public void writePersonal(String prospect, OutputStream out) {
+        read(graphs -> {
+            DatasetGraph his = DatasetGraphFactory.create();
+            new PersonalData(graphs, prospect).quads().forEach(his::add);
+            RDFDataMgr.write(out, his, RDFFormat.TRIG_BLOCKS);
+            return true;
+        });
+    }
+
+    /** Takes out everything of one prospect; what the files still hold goes when they are compacted. */
+    public Erased erase(String prospect, Instant when) {
+        return Txn.calculateWrite(data, () -> Erasing.erase(data, prospect, when));
+    }
+
+    /** Writes the files of the store anew, without what was taken out. */
+    public void compact() {
+        Location place = DatabaseMgr.location(data);
+        if (place != null && !place.isMem()) {
+            DatabaseMgr.compact(data, true);
+        }
     }
 
     private <T> Optional<T> known(Node node, BiFunction<LogReader, Node, T> reader) {

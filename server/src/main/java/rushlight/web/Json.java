@@ -4,14 +4,18 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.JsonMappingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.ObjectReader;
 import com.fasterxml.jackson.databind.ObjectWriter;
 import com.fasterxml.jackson.databind.SerializationFeature;
+import com.fasterxml.jackson.databind.exc.UnrecognizedPropertyException;
 import com.fasterxml.jackson.datatype.jdk8.Jdk8Module;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.io.Writer;
+import java.util.Objects;
+import java.util.stream.Collectors;
 
 /** Writes answers as JSON. */
 public final class Json {
@@ -75,10 +79,24 @@ public final class Json {
             }
             return value;
         } catch (JsonProcessingException e) {
-            throw new IllegalArgumentException(
-                    e.getOriginalMessage().lines().findFirst().orElse("it cannot be read."), e);
+            throw new IllegalArgumentException(told(e), e);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    /** What is wrong, in words of what was sent and none of the program. */
+    private static String told(JsonProcessingException wrong) {
+        if (wrong instanceof UnrecognizedPropertyException unknown) {
+            return "it has \"" + unknown.getPropertyName() + "\", which means nothing here.";
+        }
+        if (wrong instanceof JsonMappingException kind) {
+            String where = kind.getPath().stream()
+                    .map(JsonMappingException.Reference::getFieldName)
+                    .filter(Objects::nonNull)
+                    .collect(Collectors.joining("."));
+            return (where.isEmpty() ? "it" : "\"" + where + "\"") + " is of another kind than is wanted.";
+        }
+        return wrong.getOriginalMessage().lines().findFirst().orElse("it cannot be read.");
     }
 }

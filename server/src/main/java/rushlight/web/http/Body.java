@@ -1,11 +1,16 @@
 package rushlight.web.http;
 
 import io.javalin.http.Context;
+import io.javalin.http.UploadedFile;
 import java.util.Locale;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import rushlight.web.Json;
 
 /** What is sent with a request, read with care. */
 final class Body {
+    private static final Logger LOG = LoggerFactory.getLogger(Body.class);
+
     private Body() {}
 
     /** The JSON that was sent. */
@@ -20,6 +25,23 @@ final class Body {
             throw Problem.of(400, "The body is not the JSON that is wanted here: " + e.getMessage())
                     .thrown();
         }
+    }
+
+    /** The part {@code file} of a form. */
+    static UploadedFile file(Context ctx) {
+        UploadedFile file;
+        try {
+            file = ctx.uploadedFile("file");
+        } catch (Exception e) {
+            LOG.debug("A form could not be read", e);
+            throw Problem.of(400, "The form cannot be read: its parts are not as its Content-Type says.")
+                    .thrown();
+        }
+        if (file == null) {
+            throw Problem.of(400, "The form has no file in a part named \"file\".")
+                    .thrown();
+        }
+        return file;
     }
 
     /** The media type of what was sent, without its parameters. */

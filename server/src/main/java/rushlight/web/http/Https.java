@@ -24,6 +24,16 @@ final class Https {
         config.jetty.addConnector((server, http) -> connector(server, http, serving, certificate));
     }
 
+    /** Why it did not start: nearly always the certificate, where there is one. */
+    static RuntimeException unopened(Serving serving, RuntimeException why) {
+        return serving.certificate()
+                .<RuntimeException>map(certificate -> new FolderException(
+                        "The certificate " + certificate.file() + " cannot be opened. Is it PKCS #12, and its password right"
+                                + " ($RUSHLIGHT_CERTIFICATE_PASSWORD, or --certificate-password FILE)?",
+                        why))
+                .orElse(why);
+    }
+
     private static ServerConnector connector(
             Server server, HttpConfiguration http, Serving serving, Serving.Certificate certificate) {
         SslContextFactory.Server ssl = new SslContextFactory.Server();

@@ -82,11 +82,7 @@ final class NotesRoutes {
     private static Narration narration(Context ctx) {
         String type = Body.mediaType(ctx);
         if (type.equals("multipart/form-data")) {
-            UploadedFile file = ctx.uploadedFile("file");
-            if (file == null) {
-                throw Problem.of(400, "The form has no file in a part named \"file\".")
-                        .thrown();
-            }
+            UploadedFile file = Body.file(ctx);
             return Narrations.read(name(Request.word(ctx, "name").orElse(file.filename())), bytes(file.content()));
         }
         if (!TYPES.contains(type)) {

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.concurrent.TimeUnit;
 import org.apache.jena.graph.Graph;
 import org.apache.jena.graph.compose.Union;
+import org.apache.jena.query.ARQ;
 import org.apache.jena.query.Dataset;
 import org.apache.jena.query.DatasetFactory;
 import org.apache.jena.query.Query;
@@ -31,7 +32,11 @@ import rushlight.archive.Archive;
  */
 final class Sparql {
     private static final long SECONDS = 10;
-    private static final int LONGEST_QUERY = 100_000;
+    private static final int LONGEST_QUERY = 20_000;
+
+    /** Rows that are sorted or told apart in memory; more of them go to the disk. */
+    private static final long HELD_IN_MEMORY = 50_000;
+
     private static final int LONGEST_ANSWER = 32 << 20;
     private static final String JSON = "application/sparql-results+json";
     private static final String XML = "application/sparql-results+xml";
@@ -101,6 +106,7 @@ final class Sparql {
         try (QueryExecution execution = QueryExecution.dataset(DatasetFactory.wrap(model))
                 .query(query)
                 .timeout(SECONDS, TimeUnit.SECONDS)
+                .set(ARQ.spillToDiskThreshold, HELD_IN_MEMORY)
                 .build()) {
             if (query.isAskType()) {
                 ResultSetFormatter.output(out, execution.execAsk(), ROWS.getOrDefault(form, ResultSetLang.RS_JSON));

@@ -26,11 +26,7 @@ final class Upload implements AutoCloseable {
     static Upload of(Context ctx) {
         String type = Body.mediaType(ctx);
         if (type.equals("multipart/form-data")) {
-            UploadedFile file = ctx.uploadedFile("file");
-            if (file == null) {
-                throw Problem.of(400, "The form has no file in a part named \"file\".")
-                        .thrown();
-            }
+            UploadedFile file = Body.file(ctx);
             return kept(name(ctx, file.filename()), file.content());
         }
         if (type.equals("text/csv") || type.equals("text/plain")) {

@@ -37,11 +37,16 @@ import rushlight.archive.Archive;
 class HostileRequestsTest {
     private static final int EACH = 250;
     private static final int AT_ONCE = 4;
+    private static final int SHORT = 200;
+
+    /** Not known, took too long, another HTTP: said on purpose. */
+    private static final List<Integer> NO_FAULT = List.of(501, 503, 505);
+
     private static final int WAIT_MILLIS = 20_000;
     private static final String REP = "/api/reps/oren-halloway/mill-night/r1";
     private static final String FILM = """
             rep,prospect,game,phase,alignment,exchange,result
-            r1,Oren Halloway,Mill Night,pass-rush,technique-9,bull-rush > [anchor] > rip,won
+            r1,Oren Halloway,Mill Night,pass-rush,technique-9,bull-rush > [sits-down] > rip,won
             """;
 
     private static final List<String> SENT_AS_JSON = List.of(
@@ -129,7 +134,12 @@ class HostileRequestsTest {
             HttpClient.newBuilder().connectTimeout(Duration.ofSeconds(10)).build();
 
     /** One request and what came of it. */
-    private record Answered(String request, int status, String text) {}
+    private record Answered(String request, int status, String text) {
+        String shortly() {
+            return request.substring(0, Math.min(SHORT, request.length())) + " => " + status + " "
+                    + text.substring(0, Math.min(2 * SHORT, text.length()));
+        }
+    }
 
     @Test
     void two_thousand_hostile_requests_break_nothing_and_learn_nothing(@TempDir Path folder) throws Exception {
@@ -165,19 +175,24 @@ class HostileRequestsTest {
                     .isEqualTo(200);
         }
         assertThat(answers).hasSize(8 * EACH);
-        assertThat(answers)
-                .allSatisfy(one -> assertThat(one.status())
-                        .as(one.request() + " => " + one.text())
-                        .matches(status -> status < 500 || status == 503, "is no fault of the server"));
-        assertThat(answers)
-                .allSatisfy(one -> assertThat(one.text())
-                        .as(one.request())
-                        .doesNotContain(
-                                folder.toString(), System.getProperty("user.dir"), System.getProperty("java.home"))
-                        .doesNotContain(
-                                "Exception", "java.lang", "java.util", "org.eclipse", "com.fasterxml", "org.apache")
-                        .doesNotContain("rushlight.web", "rushlight.archive", "\tat ", ".java:", "root:x:")
-                        .doesNotContainIgnoringCase("stack trace"));
+        assertThat(answers.stream()
+                        .filter(one -> one.status() >= 500 && !NO_FAULT.contains(one.status()))
+                        .map(Answered::shortly)
+                        .distinct()
+                        .limit(12))
+                .as("faults of the server")
+                .isEmpty();
+        List<String> inside = List.of(
+                folder.toString(), System.getProperty("user.dir"), System.getProperty("java.home"), "Exception", "java.lang",
+                "java.util", "org.eclipse", "com.fasterxml", "org.apache", "rushlight.web", "rushlight.archive", "\tat ", ".java:",
+                "(class ", "root:x:");
+        assertThat(answers.stream()
+                        .filter(one -> inside.stream().anyMatch(one.text()::contains))
+                        .map(Answered::shortly)
+                        .distinct()
+                        .limit(12))
+                .as("what tells how the server is built, or where it stands")
+                .isEmpty();
         assertThat(answers).extracting(Answered::status).contains(200, 400, 404, 413, 415, 422, 431);
     }
 

@@ -1,0 +1,82 @@
+package rushlight.archive;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import rushlight.index.IndexState;
+import rushlight.index.RepIndex;
+import rushlight.store.Erased;
+import rushlight.store.Store;
+
+/**
+ * Gives out everything that is kept of one prospect, and erases it: from the store with its history, from what people kept,
+ * and from the index; the files are written anew, so that nothing of him is left in them. What was backed up, exported or
+ * printed before stays what it is.
+ */
+public final class Erasing {
+    private static final String UNFINISHED = "erasing";
+
+    private final Path folder;
+    private final Book book;
+    private final Store store;
+    private final RepIndex index;
+
+    Erasing(Path folder, Book book, Store store, RepIndex index) {
+        this.folder = folder;
+        this.book = book;
+        this.store = store;
+        this.index = index;
+    }
+
+    /** Writes everything that is stored of a prospect as TriG: what {@link #erase} would take away. */
+    public void write(String prospect, OutputStream out) {
+        store.writePersonal(prospect, out);
+    }
+
+    /**
+     * Erases a prospect.
+     *
+     * @param prospect his id
+     * @return what went; empty where nobody has this id
+     */
+    public Optional<Erased> erase(String prospect) {
+        if (Files.exists(folder.resolve(UNFINISHED))) {
+            finish();
+        }
+        if (store.prospect(prospect).isEmpty()) {
+            return Optional.empty();
+        }
+        begin();
+        // An index of no book is made anew when the folder is opened, should this be cut short.
+        index.rebuild(Stream.empty(), List.of(), new IndexState(store.revision(), UNFINISHED));
+        Erased erased = store.erase(prospect, Writing.now());
+        finish();
+        return Optional.of(erased);
+    }
+
+    private void finish() {
+        store.compact();
+        index.rebuild(
+                store.logs().stream().flatMap(id -> store.log(id).stream()).map(book::classified),
+                store.prospects(),
+                new IndexState(store.revision(), book.ontology().fingerprint()));
+        try {
+            Files.deleteIfExists(folder.resolve(UNFINISHED));
+        } catch (IOException e) {
+            throw new UncheckedIOException(folder.toString(), e);
+        }
+    }
+
+    private void begin() {
+        try {
+            Files.writeString(folder.resolve(UNFINISHED), "Erasing was cut short; the next erasing finishes it.\n");
+        } catch (IOException e) {
+            throw new UncheckedIOException(folder.toString(), e);
+        }
+    }
+}

@@ -1,5 +1,6 @@
 package rushlight.archive;
 
+import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -99,7 +100,7 @@ public final class Archive implements AutoCloseable {
 
     /** How many changes of the film the index has not taken in; 0 where the two are in step. */
     public long lag() {
-        return store.revision() - index.state().map(IndexState::revision).orElse(0L);
+        return index.lag();
     }
 
     /** Asks a question of everything that can be counted, as it is now. */
@@ -209,7 +210,7 @@ public final class Archive implements AutoCloseable {
 
     /** Gives out or erases everything of one prospect. */
     public Erasing erasing() {
-        return new Erasing(folder, book, store, index);
+        return new Erasing(folder, store, index);
     }
 
     /** Classifies and indexes everything again, as after a change of the book. */

@@ -5,11 +5,7 @@ import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
-import rushlight.index.IndexState;
-import rushlight.index.RepIndex;
 import rushlight.store.Erased;
 import rushlight.store.Store;
 
@@ -22,13 +18,11 @@ public final class Erasing {
     private static final String UNFINISHED = "erasing";
 
     private final Path folder;
-    private final Book book;
     private final Store store;
-    private final RepIndex index;
+    private final Indexing index;
 
-    Erasing(Path folder, Book book, Store store, RepIndex index) {
+    Erasing(Path folder, Store store, Indexing index) {
         this.folder = folder;
-        this.book = book;
         this.store = store;
         this.index = index;
     }
@@ -52,8 +46,7 @@ public final class Erasing {
             return Optional.empty();
         }
         begin();
-        // An index of no book is made anew when the folder is opened, should this be cut short.
-        index.rebuild(Stream.empty(), List.of(), new IndexState(store.revision(), UNFINISHED));
+        index.empty();
         Erased erased = store.erase(prospect, Writing.now());
         finish();
         return Optional.of(erased);
@@ -61,10 +54,7 @@ public final class Erasing {
 
     private void finish() {
         store.compact();
-        index.rebuild(
-                store.logs().stream().flatMap(id -> store.log(id).stream()).map(book::classified),
-                store.prospects(),
-                new IndexState(store.revision(), book.ontology().fingerprint()));
+        index.rebuild();
         try {
             Files.deleteIfExists(folder.resolve(UNFINISHED));
         } catch (IOException e) {

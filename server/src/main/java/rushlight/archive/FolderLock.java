@@ -100,16 +100,4 @@ final class FolderLock implements AutoCloseable {
             throw new FolderException("The lock of the data folder could not be given back.", e);
         }
     }
-
-    /** Makes a folder, and those it lies in, where there is none. */
-    static void make(Path folder) {
-        try {
-            Files.createDirectories(folder);
-        } catch (IOException e) {
-            throw new FolderException(
-                    "The data folder " + folder
-                            + " cannot be made: is there a file of that name, or no permission to write?",
-                    e);
-        }
-    }
 }

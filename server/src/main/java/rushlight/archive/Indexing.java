@@ -27,6 +27,7 @@ import rushlight.store.Store;
 final class Indexing implements AutoCloseable {
     private static final Logger LOG = LoggerFactory.getLogger(Indexing.class);
     private static final int LOGS_AT_ONCE = 200;
+    private static final String NO_BOOK = "none";
 
     private final Path folder;
     private final Book book;
@@ -76,6 +77,16 @@ final class Indexing implements AutoCloseable {
         }
         classify(store.logs());
         guarded(this::indexAll);
+    }
+
+    /** Holds nothing and is of no book until it is rebuilt; should that not come, the next opening makes it anew. */
+    void empty() {
+        guarded(() -> index.rebuild(Stream.empty(), List.of(), new IndexState(store.revision(), NO_BOOK)));
+    }
+
+    /** How many changes of the film the index has not taken in; 0 where the two are in step. */
+    long lag() {
+        return store.revision() - index.state().map(IndexState::revision).orElse(0L);
     }
 
     private void catchUp() {

@@ -4,11 +4,8 @@ import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import io.javalin.util.JavalinBindException;
-<<<<<<< HEAD
-import java.time.Duration;
-=======
 import io.javalin.util.JavalinException;
->>>>>>> accounts
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import org.eclipse.jetty.server.handler.GracefulHandler;
@@ -89,13 +86,10 @@ public final class Server implements AutoCloseable {
                     serving.certificate().isPresent());
         } catch (JavalinException e) {
             spaces.forEach(space -> space.jobs().close());
-<<<<<<< HEAD
             meters.close();
-=======
             if (!(e instanceof JavalinBindException)) {
                 throw Https.unopened(serving, e);
             }
->>>>>>> accounts
             throw new FolderException(
                     "Port " + serving.port() + " at " + serving.bind()
                             + " cannot be had: another rushlight serve may hold it. Choose another with --port.",

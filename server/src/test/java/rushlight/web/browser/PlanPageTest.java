@@ -5,13 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.extension.ExtendWith;
 import org.openqa.selenium.Keys;
-import rushlight.web.browser.Stage.Given;
 
 /** A coach changes the weeks by keyboard alone, hears what that breaks, takes it back and keeps the plan. */
 @DisplayNameGeneration(ReplaceUnderscores.class)
-@ExtendWith(Given.class)
+@OnStage
 class PlanPageTest {
     private static final String FIRST = ".plan-session[data-place='0'] .plan-block";
 

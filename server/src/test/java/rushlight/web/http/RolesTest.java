@@ -116,7 +116,15 @@ class RolesTest {
                 .filteredOn(one -> one.get()[0].equals("POST") && one.get()[2].equals("reader"))
                 .extracting(one -> one.get()[1])
                 .containsExactlyInAnyOrder(
-                        "/api/ask", "/api/classify", "/api/import/check", "/api/notes", "/api/notes/log", "/sparql");
+                        "/api/ask",
+                        "/api/classify",
+                        "/api/import/check",
+                        "/api/notes",
+                        "/api/notes/log",
+                        "/api/prospects/{id}/plan",
+                        "/api/prospects/{id}/plan/check",
+                        "/api/prospects/{id}/report/preview",
+                        "/sparql");
     }
 
     @Test

@@ -131,3 +131,9 @@ export function proofWords(proof, isChanged) {
 
 /** Places in which a skill is trained or checked. */
 export const placesOf = (weeks, skill) => weeks.flatMap(week => week.sessions.filter(one => one.blocks.some(block => block.skill === skill)).map(one => one.place));
+
+/** A request without what was left open. */
+export const bare = request => Object.fromEntries(Object.entries(request ?? OPEN).filter(([, value]) => value !== null));
+
+/** Whether what is looked at is what is kept, block by block. */
+export const stands = ({ sheet, sessions }, kept) => JSON.stringify(sheet) === JSON.stringify(kept.sheet) && JSON.stringify(sessions) === JSON.stringify(sessionsOf(kept.sheet.weeks));

@@ -2,15 +2,14 @@
 import { address, path, read, send, Trouble } from '../wire/http.js';
 import { label, labelsReady } from '../wire/labels.js';
 import { counted, el, show } from '../parts/elements.js';
-import { folded } from '../parts/folded.js';
 import { notice } from '../shell/notices.js';
 import { pageKeys } from '../shell/keys.js';
 import { chooser, wishes } from './asking.js';
+import { searched } from './searching.js';
 import { left, look, work } from './work.js';
 import { weeks } from './weeks.js';
-import { begun, byPlace, aroundMoves, change, chosen, inAddress, isMoved, isPinned, moved, OPEN, ofAddress, proofWords, reordered, sessionName, sessionsOf, stepped, toggled, undone, verdict } from './plan-state.js';
-
-const WAIT = 150;
+import { limits, list, nothing, refusal, safety, versions } from './around.js';
+import { aroundMoves, bare, begun, byPlace, change, chosen, inAddress, isMoved, isPinned, moved, ofAddress, proofWords, reordered, sessionName, sessionsOf, stands, stepped, toggled, undone, verdict } from './plan-state.js';
 
 export async function mount(page, context) {
   const { parameters: { id }, query, signal } = context;
@@ -54,7 +53,7 @@ class Visit {
     const said = el('p', { class: 'loading', role: 'status' }, 'Looking for the best weeks …');
     if (this.visit) this.tell(said); else show(this.page, el('h1', {}, 'Practice plan'), said);
     try {
-      const sheet = await this.found(request, said);
+      const sheet = await searched(this.home, request, said, signal);
       if (signal.aborted) return;
       const state = { request, sheet, sessions: sessionsOf(sheet.weeks) };
       this.visit = this.visit ? stepped(this.visit, state) : begun(state);
@@ -71,18 +70,6 @@ class Visit {
       }
       this.tell(refusal(fault));
     }
-  }
-
-  async found(request, said) {
-    const { signal } = this.context;
-    let { body: job } = await send('POST', this.home, { body: request, wait: false, signal });
-    while (job.state === 'running') {
-      await new Promise(go => setTimeout(go, WAIT));
-      job = await read(`/api/jobs/${job.job}`, {}, { signal });
-      said.textContent = `${job.step} …`;
-    }
-    if (job.state === 'failed') throw new Trouble(job.problem);
-    return job.plan;
   }
 
   draw(focus = null) {
@@ -104,14 +91,9 @@ class Visit {
     pageKeys('Plan', [['← →', 'on a block: to the session before or after'], ['p', 'on a block: pin it'], ['u', 'undo the last step', 'u', () => this.undo()]]);
   }
 
-  none({ reasons, clash, giveUp }) {
+  none(why) {
     const { sheet } = this.now;
-    return [el('section', { class: 'trouble' }, el('h2', { class: 'first' }, 'No plan keeps all of this'),
-      reasons.map(text => el('p', {}, text)),
-      clash.length ? el('p', {}, el('strong', {}, 'These cannot hold together: '), `${clash.join('; ')}.`) : null,
-      giveUp.length ? el('p', {}, el('strong', {}, 'The least that would have to give: '), `${giveUp.join('; ')}.`)
-        : clash.length ? el('p', {}, 'Nothing that may give way would help: more minutes, men or days would.') : null),
-    work(sheet, [], this.doing()), left(sheet, this.doing())];
+    return [nothing(why), work(sheet, [], this.doing()), left(sheet, this.doing())];
   }
 
   whole(sheet) {
@@ -123,9 +105,7 @@ class Visit {
       list('What the next games must show', sheet.retest.map(one => [el('a', { href: `${path('prospect', sheet.id)}#${one.finding}` }, label(one.finding)), `: ${one.sentence}`])),
       safety(sheet),
       left(sheet, this.doing()),
-      folded(`Limits it keeps to: ${sheet.frame.limits.length}`, () => el('ul', {}, sheet.frame.limits.map(one =>
-        el('li', {}, `${one.what}: at ${one.bound} ${one.amount} ${one.unit} (${[one.from, one.source].filter(Boolean).join('; ')})`))), { class: 'brief' }),
-      sheet.frame.notes.length ? folded('What to know of these weeks', () => el('ul', {}, sheet.frame.notes.map(text => el('li', {}, text))), { class: 'brief', open: true }) : null,
+      limits(sheet.frame),
     ];
   }
 
@@ -202,7 +182,7 @@ class Visit {
     const { sheet } = this.now;
     const made = sheet && !sheet.none;
     const sound = made && (!this.checked || this.checked.kept);
-    const standing = made && this.kept.sheet && !this.kept.takenBack && this.isKept();
+    const standing = made && this.kept.sheet && !this.kept.takenBack && stands(this.now, this.kept);
     const file = (ending, words, more = {}) => el('a', { class: 'button', href: address(`${this.home}.${ending}`, { version: this.kept.version }), 'data-plain': true, ...more }, words);
     show(this.bar,
       made ? el('p', { class: 'plan-proof' }, sound ? proofWords(this.checked?.proof ?? sheet.proof, this.isChanged) : 'Not a plan as it stands: it breaks a limit.') : null,
@@ -216,19 +196,12 @@ class Visit {
       this.kept.version ? this.versions() : null);
   }
 
-  isKept() {
-    const { sheet, sessions } = this.now;
-    return JSON.stringify(sheet) === JSON.stringify(this.kept.sheet) && JSON.stringify(sessions) === JSON.stringify(sessionsOf(this.kept.sheet.weeks));
-  }
-
   versions() {
-    const { kept } = this;
-    const day = when => when.slice(0, 16).replace('T', ' ');
-    return folded(kept.takenBack ? 'The kept plan was taken back' : `Kept ${day(kept.when)}${kept.filmChanged ? '; the film has changed since' : ''}`, () => el('ol', { class: 'bare' }, kept.versions.map((one, i) =>
-      el('li', { class: 'row' }, `Version ${one.version}, ${day(one.when)}${one.takenBack ? ', taken back' : ''}`,
-        one.takenBack ? null : el('button', { type: 'button', class: 'plain', onclick: () => this.lookAt(one.version) }, 'Look at it'),
-        i > 0 && !one.takenBack ? el('button', { type: 'button', class: 'plain', onclick: () => this.write('POST', '/restore', { parameters: { version: one.version } }, `Version ${one.version} stands again.`) }, 'Make it stand again') : null,
-        i === 0 && !one.takenBack ? el('button', { type: 'button', class: 'plain', onclick: () => this.write('DELETE', '', {}, 'The kept plan was taken back.') }, 'Take it back') : null))), { class: 'small controls versions' });
+    return versions(this.kept, {
+      look: version => this.lookAt(version),
+      bringBack: version => this.write('POST', '/restore', { parameters: { version } }, `Version ${version} stands again.`),
+      takeBack: () => this.write('DELETE', '', {}, 'The kept plan was taken back.'),
+    });
   }
 
   async lookAt(version) {
@@ -270,21 +243,4 @@ class Visit {
   tell(...words) { if (this.told) show(this.told, ...words); }
 
   focus(id) { if (id) document.getElementById(id)?.focus(); }
-}
-
-/** A request without what was left open. */
-const bare = request => Object.fromEntries(Object.entries(request ?? OPEN).filter(([, value]) => value !== null));
-
-const refusal = fault => el('div', { class: 'trouble' }, el('p', {}, fault.message),
-  (fault.problem?.reasons?.length ?? 0) > 1 ? el('ul', {}, fault.problem.reasons.slice(1).map(text => el('li', {}, text))) : null);
-
-const list = (title, lines) => (lines.length ? el('section', {}, el('h2', {}, title), el('ul', {}, lines.map(line => el('li', {}, line)))) : null);
-
-function safety(sheet) {
-  const part = name => sheet.cautions.filter(one => one.part === name).map(one => el('li', {}, one.text));
-  return el('section', { class: 'plan-safety' }, el('h2', {}, 'Before anybody does it'),
-    el('p', {}, el('strong', {}, 'Not approved until each of these has a name and a date:')), el('ul', { class: 'plan-boxes' }, part('approval')),
-    el('h3', {}, 'In every session'), el('ul', {}, part('rule')),
-    el('h3', {}, 'Stop now'), el('ul', {}, part('stop')),
-    part('drill').length ? [el('h3', {}, 'What can hurt in these drills'), el('ul', {}, part('drill'))] : null);
 }

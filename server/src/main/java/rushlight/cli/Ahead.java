@@ -8,7 +8,7 @@ final class Ahead {
     static void begin(Runnable work) {
         Thread thread = new Thread(work, "ahead");
         thread.setDaemon(true);
-        thread.setUncaughtExceptionHandler((where, what) -> {});
+        thread.setUncaughtExceptionHandler((ignored, unused) -> {});
         thread.start();
     }
 }

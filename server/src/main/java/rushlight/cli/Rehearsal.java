@@ -21,8 +21,8 @@ import rushlight.archive.Archive;
 import rushlight.web.http.Server;
 
 /**
- * Runs the usual commands once over the invented league, so that the runtime can lay by the classes that they load, and lays the
- * solver's library out beside them. The launcher calls it after a build; nobody else needs it, and nothing needs what it makes.
+ * Runs the usual commands once over the invented league, so that the runtime can lay by the classes that they load, and lays
+ * the solver's library out beside them. The launcher calls it after a build; nobody else needs it, and nothing needs what it makes.
  */
 final class Rehearsal {
     private static final Pattern LIBRARY = Pattern.compile("ortools-[^/]+/([^/]+)");

@@ -195,7 +195,10 @@ public final class Ontology {
         }
     }
 
-    /** The statements of one shipped file. Its addresses are whole, and its tests hold them to the standard: no reader asks again. */
+    /**
+     * The statements of one shipped file. Its addresses are whole, and its tests hold them to the standard: no reader asks
+     * again.
+     */
     private static List<Triple> parse(String name, byte[] bytes) {
         List<Triple> statements = new ArrayList<>();
         StreamRDF into = new StreamRDFBase() {

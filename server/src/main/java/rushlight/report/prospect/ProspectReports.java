@@ -41,7 +41,7 @@ public final class ProspectReports {
         this.figures = new ProspectFigures(ontology, taxonomy, handbook);
     }
 
-    /** Loads what the press needs, fonts and libraries, so that it is there when the words are; worth a thread of its own. */
+    /** Loads what the press needs, fonts and libraries, before the words are there; worth a thread of its own. */
     public static void prepare() {
         try (PdfPress press = new PdfPress(SAMPLE)) {
             press.print();
@@ -92,8 +92,8 @@ public final class ProspectReports {
     }
 
     /**
-     * With as many entries as fit. Everything is tried first; by how far it is too long, and how far a shorter one falls short, is
-     * told where to look next, and where that closes in from one side alone, in the middle.
+     * With as many entries as fit. Everything is tried first; how far it is too long, and how far a shorter one falls short,
+     * tells where to look next; every third time that is the middle.
      */
     private Fitted fitted(Material material, Paper paper) {
         Composer composer = new Composer(material, taxonomy, figures, paper);

@@ -7,8 +7,8 @@ import java.security.NoSuchAlgorithmException;
 import java.util.Base64;
 
 /**
- * A page that brings its style sheet with it, such as a report: it may use that one and nothing else, runs no scripts, and may be
- * shown in a frame by the pages of this program (Content Security Policy 3, hash sources).
+ * A page that brings its style sheet with it, such as a report: it may use that one and nothing else, runs no scripts, and may
+ * be shown in a frame by the pages of this program (Content Security Policy 3, hash sources).
  */
 final class StyledPage {
     private static final String OPENS = "<style>";

@@ -205,8 +205,11 @@ class ReportOnPaperTest {
     void what_does_not_fit_is_left_to_the_screen_the_lightest_first_and_that_is_said() throws IOException {
         Material material = material("tavish-mordell");
         String summary = "He is a power rusher who plays one move & wins <early>. ".repeat(27);
+        List<Part> parts = Part.all().stream()
+                .filter(part -> part != Part.PLAN && part != Part.ROLES)
+                .toList();
         Written written = new Written(
-                summary.substring(0, Written.LONGEST), "M. Ordway", Optional.of(LocalDate.of(2026, 1, 2)), Part.all());
+                summary.substring(0, Written.LONGEST), "M. Ordway", Optional.of(LocalDate.of(2026, 1, 2)), parts);
         List<Opinion> said = IntStream.range(0, 60)
                 .mapToObj(i -> new Opinion(
                         "said-" + i,
@@ -241,7 +244,7 @@ class ReportOnPaperTest {
                 .isEqualTo(onScreen(printed.html()));
         Elements entries = Jsoup.parse(printed.html()).select("#said .entry");
         assertThat(entries.get(0).text()).contains("number 0 ");
-        assertThat(entries).hasSizeBetween(1, 59);
+        assertThat(entries).hasSizeBetween(5, 59);
         assertThat(Jsoup.parse(printed.html()).select("#said .more").text())
                 .isEqualTo(60 - entries.size() + " more on the screen.");
         assertThat(Jsoup.parse(printed.html()).select("#gaps .more")).isEmpty();

@@ -114,6 +114,10 @@ final class ExportCommand implements Callable<Integer> {
             if (found.isEmpty()) {
                 return 1;
             }
+            if (found.get().size() > 1) {
+                spec.commandLine().getErr().println("Several are called \"" + wanted + "\". Name him by his id.");
+                return 1;
+            }
             Prospect prospect = found.get().get(0);
             whole(stream -> PersonExport.write(archive, prospect, stream));
             spec.commandLine()

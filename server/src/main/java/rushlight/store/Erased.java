@@ -5,6 +5,6 @@ package rushlight.store;
  *
  * @param logs logs of him
  * @param statements everything that was stored of him, history and what people kept included, as triples
- * @param mentions texts about others that named him, in which his name was blacked out
+ * @param mentions texts about others that named him, in which his name was blacked out, beside those of the history
  */
 public record Erased(long logs, long statements, long mentions) {}

@@ -23,6 +23,9 @@ final class Erasing {
         // Which logs went is not told: their addresses name him.
         long revision = StoredRevision.raise(data, Set.of(), when);
         History.tell(data, revision, Change.Note.of(Change.Kind.ERASE, "Erased everything of one player."));
-        return new Erased(logs, quads.size(), mentions.size());
+        long ofOthers = mentions.stream()
+                .filter(mention -> !mention.getGraph().equals(Addresses.HISTORY))
+                .count();
+        return new Erased(logs, quads.size(), ofOthers);
     }
 }

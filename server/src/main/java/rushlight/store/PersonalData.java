@@ -78,11 +78,6 @@ final class PersonalData {
         return Quad.create(mention.getGraph(), mention.getSubject(), mention.getPredicate(), left);
     }
 
-    /** How many things of a kind are his, as it stands in their address. */
-    long count(String kind) {
-        return things.stream().filter(node -> kind(node).equals(kind)).count();
-    }
-
     private Set<Node> needless() {
         Set<Node> his = new HashSet<>();
         Set<Node> needed = new HashSet<>();
@@ -134,7 +129,7 @@ final class PersonalData {
 
     /** Finds a name as people and files write it: "Oren Halloway", "oren-halloway", "Oren_Halloway". */
     private static Pattern pattern(Stream<String> names) {
-        String choices = names.map(name -> Stream.of(name.strip().split("[\\s_.\\-]+"))
+        String choices = names.map(name -> Stream.of(name.strip().split("[\\s_.\\-]+", -1))
                         .map(Pattern::quote)
                         .collect(Collectors.joining(WORDS_APART)))
                 .distinct()

@@ -9,12 +9,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import org.slf4j.Logger;
-import org.slf4j.LoggerFactory;
 
 /** A gate before every route: who may not pass is turned back, who passes stays in his own space, and it is written down. */
 final class Gates {
-    private static final Logger LOG = LoggerFactory.getLogger(Gates.class);
     private static final int BROKE = 500;
     private static final int FORBIDDEN = 403;
 
@@ -84,8 +81,5 @@ final class Gates {
                         route.method().name() + " " + route.path(),
                         status,
                         door.caller().address(ctx)));
-        if (status == FORBIDDEN) {
-            LOG.debug("{} may not {} {}", visitor.name(), route.method(), route.path());
-        }
     }
 }

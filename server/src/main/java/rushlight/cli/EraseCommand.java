@@ -99,6 +99,8 @@ final class EraseCommand implements Callable<Integer> {
         return 0;
     }
 
+    // From Java 22 on there is a console without a terminal too; it reads standard input as well.
+    @SuppressWarnings("SystemConsoleNull")
     private String confirmation(Prospect prospect) {
         Console console = System.console();
         if (confirmed.isPresent() || console == null) {

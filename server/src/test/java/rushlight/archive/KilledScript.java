@@ -65,7 +65,10 @@ final class KilledScript {
         Map<Integer, Map<String, String>> was = copy(film);
         boolean changed = switch (step.deed()) {
             case IMPORT -> put(step.log(), step, false);
-            case IMPORT_TWO -> put(step.log(), step, false) | put((step.log() + 1) % LOGS, step, false);
+            case IMPORT_TWO -> {
+                boolean first = put(step.log(), step, false);
+                yield put((step.log() + 1) % LOGS, step, false) || first;
+            }
             case ADD -> put(step.log(), step, true);
             case EDIT -> edit(step);
             case REMOVE -> remove(step);

@@ -11,6 +11,7 @@ import java.sql.Connection;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import java.util.Locale;
 import java.util.SortedMap;
 import java.util.function.Supplier;
@@ -192,7 +193,7 @@ public final class AllBench {
         double[] times = new double[2 * RUNS];
         for (int i = 0; i < times.length; i++) {
             long start = System.nanoTime();
-            work.get();
+            Objects.requireNonNull(work.get());
             times[i] = 1000 * seconds(start);
         }
         return AskBench.at(Arrays.copyOfRange(times, RUNS, times.length), 0.50);

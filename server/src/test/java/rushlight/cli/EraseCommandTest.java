@@ -29,17 +29,19 @@ import rushlight.film.Projection;
 /** A player, or his parents, may have what is kept of him, and may have it gone. */
 @DisplayNameGeneration(ReplaceUnderscores.class)
 class EraseCommandTest {
-    private static final String FILM = "rep,prospect,game,phase,alignment,exchange,result,evaluator,note\n"
-            + "r1,Oren Halloway,Mill Night,pass-rush,technique-9,bull-rush,won,Lee Arden,Oren at his best\n"
-            + "r2,Oren Halloway,Mill Night,pass-rush,technique-9,rip,lost,Lee Arden,\n"
-            + "s1,Silas Penhallow,Mill Night,pass-rush,technique-5,spin,won,Lee Arden,better than Oren Halloway here\n"
-            + "s2,Silas Penhallow,Mill Night,pass-rush,technique-5,rip,won,Lee Arden,\n";
+    private static final String FILM = """
+            rep,prospect,game,phase,alignment,exchange,result,evaluator,note
+            r1,Oren Halloway,Mill Night,pass-rush,technique-9,bull-rush,won,Lee Arden,Oren at his best
+            r2,Oren Halloway,Mill Night,pass-rush,technique-9,rip,lost,Lee Arden,
+            s1,Silas Penhallow,Mill Night,pass-rush,technique-5,spin,won,Lee Arden,better than Oren Halloway here
+            s2,Silas Penhallow,Mill Night,pass-rush,technique-5,rip,won,Lee Arden,
+            """;
     private static final String ONLY_HIS = "rep,prospect,game,phase,exchange,result\nr9,Oren Halloway,Halloway Day,pass-rush,spin,won\n";
 
     @TempDir
     private Path place;
 
-    private Path folder;
+    private Path folder = Path.of("");
 
     @Test
     void everything_of_him_is_given_out_and_then_goes_and_the_others_stay() throws IOException {

@@ -106,7 +106,7 @@ final class MentionCounts {
             Tally tally = marked.isEmpty() ? Tally.WRONG : Tally.of(marked.equals(read));
             tallies.add(name, tally);
             tallies.add("side, hand, target", tally);
-            if (tally != Tally.RIGHT) {
+            if (!marked.equals(read)) {
                 String what = name + " " + (marked.isEmpty() ? "none" : marked) + ", read as "
                         + (read.isEmpty() ? "none" : read);
                 miss(mark.from(), mark.to(), mark.concept(), what);

@@ -126,8 +126,10 @@ public final class BackupFile implements AutoCloseable {
     }
 
     private void verify() throws IOException {
-        List<String> named =
-                manifest.parts().stream().map(BackupManifest.Part::name).sorted().toList();
+        List<String> named = manifest.parts().stream()
+                .map(BackupManifest.Part::name)
+                .sorted()
+                .toList();
         List<String> there = entries.keySet().stream()
                 .filter(entry -> !entry.equals(BackupManifest.FILE))
                 .sorted()

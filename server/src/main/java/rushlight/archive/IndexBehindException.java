@@ -14,8 +14,9 @@ public final class IndexBehindException extends RuntimeException {
                 ? "because the disk is full. Make room"
                 : "because it cannot be written. See that the folder may be written to and holds no other files";
         return new IndexBehindException(
-                "The film is stored and nothing is lost, but the index in " + folder + " could not be brought up to it, "
-                        + why + "; it catches up by itself with the next question.",
+                "The film is stored and nothing is lost, but the index in " + folder
+                        + " could not be brought up to it, " + why
+                        + "; it catches up by itself with the next question.",
                 cause);
     }
 }

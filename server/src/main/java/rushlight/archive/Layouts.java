@@ -18,8 +18,10 @@ import rushlight.store.Store;
 final class Layouts {
     /** From each older layout to the next. */
     static final Layouts KNOWN = new Layouts(Map.of(
-            0, (settings, store) -> settings, // settings typed by hand, without a version
-            1, Layouts::namedEvaluators));
+            0,
+            (settings, store) -> settings, // settings typed by hand, without a version
+            1,
+            Layouts::namedEvaluators));
 
     private static final Logger LOG = LoggerFactory.getLogger(Layouts.class);
 
@@ -58,8 +60,7 @@ final class Layouts {
 
     /** In layout 1 whoever typed reps in, or whose import was cut off, was in no list and was believed last, by name. */
     private static Settings namedEvaluators(Settings settings, Store store) {
-        List<String> slugs =
-                settings.evaluators().stream().map(Identity::slug).toList();
+        List<String> slugs = settings.evaluators().stream().map(Identity::slug).toList();
         return settings.withEvaluators(store.logs().stream()
                 .map(LogId::evaluator)
                 .distinct()

@@ -69,8 +69,8 @@ public final class Plans {
 
     /** Every version, the newest first; empty where there never was one. */
     public List<Kept> history(String prospect) {
-        return store.ask(data ->
-                KeptPlans.in(data).of(prospect).stream().map(Kept::of).toList());
+        return store.ask(
+                data -> KeptPlans.in(data).of(prospect).stream().map(Kept::of).toList());
     }
 
     /**
@@ -82,8 +82,18 @@ public final class Plans {
     public Optional<Kept> keep(String prospect, Written written, int version) {
         Instant now = Instant.now().truncatedTo(ChronoUnit.MILLIS);
         long film = store.revision();
-        return add(prospect, version, new Kept(version + 1, written.request(), written.sheet(), written.by(),
-                written.note(), film, now, false));
+        return add(
+                prospect,
+                version,
+                new Kept(
+                        version + 1,
+                        written.request(),
+                        written.sheet(),
+                        written.by(),
+                        written.note(),
+                        film,
+                        now,
+                        false));
     }
 
     /**
@@ -94,15 +104,27 @@ public final class Plans {
      */
     public Optional<Kept> bringBack(String prospect, Kept old, int version) {
         Instant now = Instant.now().truncatedTo(ChronoUnit.MILLIS);
-        return add(prospect, version, new Kept(version + 1, old.request(), old.sheet(), old.by(), old.note(),
-                old.film(), now, false));
+        return add(
+                prospect,
+                version,
+                new Kept(version + 1, old.request(), old.sheet(), old.by(), old.note(), old.film(), now, false));
     }
 
     /** Takes the plan back; its versions stay. */
     public Optional<Kept> takeBack(String prospect, Kept newest, int version) {
         Instant now = Instant.now().truncatedTo(ChronoUnit.MILLIS);
-        return add(prospect, version, new Kept(version + 1, newest.request(), newest.sheet(), newest.by(),
-                newest.note(), newest.film(), now, true));
+        return add(
+                prospect,
+                version,
+                new Kept(
+                        version + 1,
+                        newest.request(),
+                        newest.sheet(),
+                        newest.by(),
+                        newest.note(),
+                        newest.film(),
+                        now,
+                        true));
     }
 
     private Optional<Kept> add(String prospect, int version, Kept next) {

@@ -55,8 +55,9 @@ public final class Restoring {
         Path place = folder.toAbsolutePath().normalize();
         boolean taken = isTaken(place);
         if (taken && !force) {
-            throw new RefusedBackupException("The folder " + folder + " is not empty. Name a new one with --data, or take"
-                    + " --force: what is there is then kept under another name. Nothing was touched.");
+            throw new RefusedBackupException(
+                    "The folder " + folder + " is not empty. Name a new one with --data, or take"
+                            + " --force: what is there is then kept under another name. Nothing was touched.");
         }
         try (BackupFile backup = BackupFile.open(file)) {
             make(parent(place));
@@ -85,8 +86,8 @@ public final class Restoring {
         Settings.in(built);
         Holdings found;
         Files.createDirectories(built.resolve(Archive.STORE));
-        try (Store store =
-                        Store.in(built.resolve(Archive.STORE), Book.packaged().taxonomy().film());
+        try (Store store = Store.in(
+                        built.resolve(Archive.STORE), Book.packaged().taxonomy().film());
                 InputStream in = backup.part(BackupManifest.STORE)) {
             found = store.whole().read(in);
         } catch (UnreadableStatementsException e) {
@@ -100,7 +101,8 @@ public final class Restoring {
                     + told(backup.manifest().holdings()) + ", and holds " + told(found) + ". Nothing was touched.");
         }
         try (Archive archive = Archive.open(built)) {
-            LOG.debug("Indexed what was restored at revision {}", archive.store().revision());
+            LOG.debug(
+                    "Indexed what was restored at revision {}", archive.store().revision());
             return Optional.empty();
         } catch (BrokenBookException e) {
             return Optional.ofNullable(e.getMessage());
@@ -146,8 +148,9 @@ public final class Restoring {
         long needed = LEAST + backup.bytes() * GROWTH;
         long free = Files.getFileStore(beside).getUsableSpace();
         if (free < needed) {
-            throw new RefusedBackupException("The disk of " + beside + " has " + (free >> 20) + " MB free, and restoring"
-                    + " takes up to " + (needed >> 20) + " MB. Make room. Nothing was touched.");
+            throw new RefusedBackupException(
+                    "The disk of " + beside + " has " + (free >> 20) + " MB free, and restoring" + " takes up to "
+                            + (needed >> 20) + " MB. Make room. Nothing was touched.");
         }
     }
 

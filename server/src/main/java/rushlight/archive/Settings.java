@@ -107,10 +107,7 @@ record Settings(
         Path next = folder.resolve(FILE + ".next");
         try {
             try (FileChannel out = FileChannel.open(
-                    next,
-                    StandardOpenOption.CREATE,
-                    StandardOpenOption.WRITE,
-                    StandardOpenOption.TRUNCATE_EXISTING)) {
+                    next, StandardOpenOption.CREATE, StandardOpenOption.WRITE, StandardOpenOption.TRUNCATE_EXISTING)) {
                 out.write(ByteBuffer.wrap((JSON.writeValueAsString(this) + "\n").getBytes(StandardCharsets.UTF_8)));
                 out.force(true);
             }

@@ -130,7 +130,10 @@ final class AssessCommand implements Callable<Integer> {
             Opinions opinions = Opinions.of(archive);
             Projections projections = Projections.of(archive);
             Function<Assessment, Beside> told = one -> Beside.of(one, opinions, projections);
-            print(archive.book(), assessed.toList(), peers ? among(archive.book().peers(archive.assess()), told) : told);
+            print(
+                    archive.book(),
+                    assessed.toList(),
+                    peers ? among(archive.book().peers(archive.assess()), told) : told);
             return 0;
         }
     }

@@ -104,8 +104,8 @@ final class CompareCommand implements Callable<Integer> {
         List<CompareAnswer.Side> sides = new ArrayList<>();
         for (Prospect one : wanted) {
             Optional<Tape> tape = footage.tape(one.id());
-            tape.ifPresent(found -> sides.add(
-                    new CompareAnswer.Side(book.assess(found), book.profile(found, footage.reps(one.id())))));
+            tape.ifPresent(found ->
+                    sides.add(new CompareAnswer.Side(book.assess(found), book.profile(found, footage.reps(one.id())))));
             if (tape.isEmpty()) {
                 unseen.add(one.name());
             }

@@ -43,8 +43,7 @@ final class CompareText {
                 + ", " + main + ".";
     }
 
-    private void section(
-            Page page, String title, SideBySide beside, SideBySide.Standing standing, boolean inFull) {
+    private void section(Page page, String title, SideBySide beside, SideBySide.Standing standing, boolean inFull) {
         List<SideBySide.Row> rows = beside.rows().stream()
                 .filter(row -> row.standing() == standing && !row.gaps().isEmpty())
                 .sorted(Comparator.comparing(
@@ -61,9 +60,7 @@ final class CompareText {
             page.wrapped(
                     "  ",
                     "  ",
-                    rows.stream()
-                                    .map(row -> row.finding().shown())
-                                    .collect(Collectors.joining(", ")) + ".");
+                    rows.stream().map(row -> row.finding().shown()).collect(Collectors.joining(", ")) + ".");
             return;
         }
         for (SideBySide.Row row : rows) {

@@ -68,7 +68,8 @@ final class EraseCommand implements Callable<Integer> {
             }
             if (found.get().size() > 1) {
                 err.println("Several are called \"" + name + "\". Name him by his id: "
-                        + String.join(", ", found.get().stream().map(Prospect::id).toList()) + ".");
+                        + String.join(
+                                ", ", found.get().stream().map(Prospect::id).toList()) + ".");
                 return 1;
             }
             Prospect prospect = found.get().get(0);
@@ -85,7 +86,12 @@ final class EraseCommand implements Callable<Integer> {
     private int erase(Archive archive, Prospect prospect) {
         Optional<Erased> erased = archive.erasing().erase(prospect.id());
         AuditLog.in(data.folder())
-                .add(System.getProperty("user.name", ""), "command", "rushlight erase " + mark(prospect.id()), 200, null);
+                .add(
+                        System.getProperty("user.name", ""),
+                        "command",
+                        "rushlight erase " + mark(prospect.id()),
+                        200,
+                        null);
         PrintWriter out = spec.commandLine().getOut();
         erased.ifPresent(what -> {
             out.println("Erased " + prospect.name() + ": " + Numbers.of(what.logs(), "log") + ", "
@@ -94,8 +100,9 @@ final class EraseCommand implements Callable<Integer> {
                 out.println("His name was blacked out in " + Numbers.of(what.mentions(), "text") + " about others.");
             }
         });
-        out.println("Backups, exports and prints made before still hold him: erase those, too. So may the list of your own"
-                + " terms, overlay.ttl, and the files the film was imported from.");
+        out.println(
+                "Backups, exports and prints made before still hold him: erase those, too. So may the list of your own"
+                        + " terms, overlay.ttl, and the files the film was imported from.");
         return 0;
     }
 

@@ -102,7 +102,8 @@ final class ExportCommand implements Callable<Integer> {
     private int person(String wanted, String name) {
         if (!name.endsWith(".zip") || !prospects.isEmpty()) {
             throw new picocli.CommandLine.ParameterException(
-                    spec.commandLine(), "Everything of one prospect goes into a file that ends in .zip; leave --prospect out.");
+                    spec.commandLine(),
+                    "Everything of one prospect goes into a file that ends in .zip; leave --prospect out.");
         }
         if (!Files.isDirectory(data.folder())) {
             spec.commandLine().getErr().println("There is no film in " + data.folder() + "; nothing was written.");
@@ -122,8 +123,8 @@ final class ExportCommand implements Callable<Integer> {
             whole(stream -> PersonExport.write(archive, prospect, stream));
             spec.commandLine()
                     .getOut()
-                    .println("Wrote everything that is kept of " + prospect.name() + " (" + prospect.id() + ") to " + file
-                            + ".");
+                    .println("Wrote everything that is kept of " + prospect.name() + " (" + prospect.id() + ") to "
+                            + file + ".");
             return 0;
         }
     }

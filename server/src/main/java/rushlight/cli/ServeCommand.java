@@ -43,8 +43,8 @@ final class ServeCommand implements Callable<Integer> {
     private static final int HIGHEST_PORT = 65_535;
 
     /** Requests first, then imports, then the folder is closed. */
-    private static final Duration LONGEST_STOP = Server.STOPS_WITHIN.multipliedBy(2).plusSeconds(5);
-
+    private static final Duration LONGEST_STOP =
+            Server.STOPS_WITHIN.multipliedBy(2).plusSeconds(5);
 
     @Option(
             names = "--data",

@@ -27,7 +27,8 @@ public record BetaBinomial(double a, double b) {
 
     public BetaBinomial {
         if (!(a > 0 && b > 0)) {
-            throw new IllegalArgumentException("A beta distribution wants two numbers over 0, but has " + a + " and " + b);
+            throw new IllegalArgumentException(
+                    "A beta distribution wants two numbers over 0, but has " + a + " and " + b);
         }
     }
 
@@ -47,7 +48,10 @@ public record BetaBinomial(double a, double b) {
     /** What a group says; empty where fewer than {@value #PEERS} peers have {@value #EACH} opportunities each. */
     public static Optional<BetaBinomial> of(List<Rate> peers) {
         List<Rate> telling = telling(peers);
-        return telling.size() < PEERS ? Optional.empty() : Optional.of(likeliest(telling).orElseGet(() -> pooled(telling)).capped());
+        return telling.size() < PEERS
+                ? Optional.empty()
+                : Optional.of(
+                        likeliest(telling).orElseGet(() -> pooled(telling)).capped());
     }
 
     /**
@@ -107,9 +111,7 @@ public record BetaBinomial(double a, double b) {
         double tail = (1 - Rate.SHOWN) / 2;
         return new Shrunken(
                 x / (x + rest),
-                new Interval(
-                        posterior.inverseCumulativeProbability(tail),
-                        posterior.inverseSurvivalProbability(tail)));
+                new Interval(posterior.inverseCumulativeProbability(tail), posterior.inverseSurvivalProbability(tail)));
     }
 
     /** The logarithm of the probability of these counts, the number of their orders included. */

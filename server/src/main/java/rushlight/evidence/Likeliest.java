@@ -81,10 +81,6 @@ final class Likeliest {
             cross += bothTwice;
         }
         return new Slope(
-                a * first,
-                b * second,
-                a * a * firstTwice + a * first,
-                a * b * cross,
-                b * b * secondTwice + b * second);
+                a * first, b * second, a * a * firstTwice + a * first, a * b * cross, b * b * secondTwice + b * second);
     }
 }

@@ -34,9 +34,10 @@ public record PeerRate(
     static PeerRate of(String group, int others, int telling, Optional<BetaBinomial> spread, Rate own) {
         Optional<BetaBinomial.Shrunken> guess = spread.map(one -> one.shrink(own));
         String said = guess.map(found -> guessed(group, telling, spread.orElseThrow(), found, own))
-                .orElseGet(() -> "Too few to read him beside: of the " + others + " other " + group + " on file " + telling
-                        + (telling == 1 ? " has " : " have ") + BetaBinomial.EACH + " chances of it, and "
-                        + BetaBinomial.PEERS + " are needed.");
+                .orElseGet(
+                        () -> "Too few to read him beside: of the " + others + " other " + group + " on file " + telling
+                                + (telling == 1 ? " has " : " have ") + BetaBinomial.EACH + " chances of it, and "
+                                + BetaBinomial.PEERS + " are needed.");
         return new PeerRate(group, others, telling, spread, guess, said);
     }
 

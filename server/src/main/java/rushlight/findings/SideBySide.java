@@ -134,7 +134,8 @@ public record SideBySide(List<String> names, List<Row> rows, int comparisons) {
                 boolean turn = found.observed() < 0;
                 Difference difference = turn ? found.turned() : found;
                 boolean thin = IntStream.of(
-                                difference.first().opportunities(), difference.second().opportunities())
+                                difference.first().opportunities(),
+                                difference.second().opportunities())
                         .anyMatch(n -> n < enough);
                 double p = thin ? 1 : new Fourfold(difference.first(), difference.second()).midP();
                 gaps.add(new Gap(

@@ -21,8 +21,7 @@ final class SideBySideWords {
                 + Math.round(100 * likely.low()) + " to " + Math.round(100 * likely.high());
         return switch (standing) {
             case APART -> counts + ": the tape tells them apart (" + points + ").";
-            case LEANING ->
-                counts + ": leaning, but among so many comparisons it may well be luck (" + points + ").";
+            case LEANING -> counts + ": leaning, but among so many comparisons it may well be luck (" + points + ").";
             case NOT_TOLD_APART -> counts + ": the tape cannot tell them apart (" + points + ").";
             case NOT_ENOUGH_TAPE ->
                 counts + ": not enough tape to compare; each wants "

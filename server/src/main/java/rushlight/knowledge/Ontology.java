@@ -132,13 +132,10 @@ public final class Ontology {
 
     private static Graph turtle(Predicate<String> wanted) {
         JenaSystem.init();
-        List<List<Triple>> read = files().stream()
-                .filter(name -> name.endsWith(".ttl"))
-                .filter(wanted)
-                .toList()
-                .parallelStream()
-                .map(name -> parse(name, resource(name)))
-                .toList();
+        List<List<Triple>> read =
+                files().stream().filter(name -> name.endsWith(".ttl")).filter(wanted).toList().parallelStream()
+                        .map(name -> parse(name, resource(name)))
+                        .toList();
         Graph graph = GraphFactory.createDefaultGraph();
         read.forEach(statements -> statements.forEach(graph::add));
         return graph;

@@ -27,7 +27,9 @@ public final class PackedFiles {
             if (!"jar".equals(uri.getScheme())) {
                 return names(Path.of(uri));
             }
-            return root.openConnection() instanceof JarURLConnection packed ? names(packed, folder.substring(1)) : List.of();
+            return root.openConnection() instanceof JarURLConnection packed
+                    ? names(packed, folder.substring(1))
+                    : List.of();
         } catch (URISyntaxException e) {
             throw new IllegalStateException("A resource has an address that is none: " + root, e);
         } catch (IOException e) {

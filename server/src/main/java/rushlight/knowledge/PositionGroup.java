@@ -30,8 +30,8 @@ public record PositionGroup(String label, Set<String> names, Optional<PositionGr
         List<Node> all = facts.ofClass("PositionGroup");
         all.forEach(group -> facts.texts(group, Rl.term("positionName"))
                 .forEach(name -> chain(facts, group)
-                        .forEach(one -> names.computeIfAbsent(one, n -> new TreeSet<>())
-                                .add(key(name)))));
+                        .forEach(one ->
+                                names.computeIfAbsent(one, n -> new TreeSet<>()).add(key(name)))));
         Map<String, PositionGroup> found = new HashMap<>();
         for (Node group : all) {
             PositionGroup read = read(facts, chain(facts, group), names);
@@ -52,13 +52,12 @@ public record PositionGroup(String label, Set<String> names, Optional<PositionGr
 
     private static PositionGroup read(Facts facts, List<Node> chain, Map<Node, Set<String>> names) {
         Node first = chain.get(0);
-        String label = facts.texts(first, RDFS.label.asNode()).stream().findFirst().orElse(Rl.slug(first));
+        String label =
+                facts.texts(first, RDFS.label.asNode()).stream().findFirst().orElse(Rl.slug(first));
         return new PositionGroup(
                 label,
                 names.getOrDefault(first, Set.of()),
-                chain.size() == 1
-                        ? Optional.empty()
-                        : Optional.of(read(facts, chain.subList(1, chain.size()), names)));
+                chain.size() == 1 ? Optional.empty() : Optional.of(read(facts, chain.subList(1, chain.size()), names)));
     }
 
     /** A group and those around it, the narrowest first; a circle in a user's own file ends where it began. */

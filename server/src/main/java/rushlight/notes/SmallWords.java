@@ -18,6 +18,7 @@ final class SmallWords {
                 .filter(row -> row.get(0).equals(use))
                 .map(row -> Set.of(row.get(1).split("\\|", -1)))
                 .findFirst()
-                .orElseThrow(() -> new BrokenBookException("lexicon/narration-words.tsv has no words for " + use + "."));
+                .orElseThrow(
+                        () -> new BrokenBookException("lexicon/narration-words.tsv has no words for " + use + "."));
     }
 }

@@ -30,7 +30,8 @@ final class ByHand {
     PlanByHand held(List<String> skills, List<List<String>> sessions, OptionalInt bound, Assembler assembler) {
         Optional<Work> work = work(Set.copyOf(skills));
         if (work.isEmpty()) {
-            return refused("The film, the book or what was asked for has changed since this plan was made. Plan again.");
+            return refused(
+                    "The film, the book or what was asked for has changed since this plan was made. Plan again.");
         }
         PlanTask task = tasking.task(work.get());
         if (sessions.size() != task.slots().size()) {

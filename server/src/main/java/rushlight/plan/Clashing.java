@@ -15,7 +15,9 @@ final class Clashing {
         if (schedule instanceof Schedule.Clash clash) {
             return new PlanAnswer.Impossible(
                     work,
-                    clash.reasons().stream().map(text -> inWords(taxonomy, text)).toList(),
+                    clash.reasons().stream()
+                            .map(text -> inWords(taxonomy, text))
+                            .toList(),
                     clash.clash().stream().map(rule -> named(taxonomy, rule)).toList(),
                     clash.giveUp().stream().map(rule -> relaxed(taxonomy, rule)).toList());
         }

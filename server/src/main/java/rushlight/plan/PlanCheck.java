@@ -156,7 +156,8 @@ public final class PlanCheck {
         focus.first().stream()
                 .sorted()
                 .filter(first -> history(first).all.size() < need)
-                .forEach(first -> add("C10", slot, name(item.slug()) + " comes before " + need + " sets of " + name(first)));
+                .forEach(first ->
+                        add("C10", slot, name(item.slug()) + " comes before " + need + " sets of " + name(first)));
         if (contact && focus.safety()) {
             add("C15", slot, name(item.slug()) + " trains a matter of safety at full contact");
         }
@@ -180,8 +181,8 @@ public final class PlanCheck {
             History own = history(focus.skill());
             String skill = focus.skill();
             if (own.all.size() < focus.fewest() || own.all.size() > focus.most()) {
-                String text =
-                        own.all.size() + " sets of " + name(skill) + ", wanted " + focus.fewest() + " to " + focus.most();
+                String text = own.all.size() + " sets of " + name(skill) + ", wanted " + focus.fewest() + " to "
+                        + focus.most();
                 breaches.add(new Breach(new Rule("C13", name(skill)), "", text, own.all.size() < focus.fewest()));
             }
             for (int s = 0; s + 2 < plan.size(); s++) {
@@ -197,8 +198,8 @@ public final class PlanCheck {
                 add("C14", task.slots().get(own.check), name(skill) + " is trained on the day of its check or later");
             }
             if (focus.safety() && !plan.isEmpty() && !own.all.contains(0)) {
-                breaches.add(
-                        new Breach(Rule.of("C15"), task.slots().get(0).label(), name(skill) + " does not open it", true));
+                breaches.add(new Breach(
+                        Rule.of("C15"), task.slots().get(0).label(), name(skill) + " does not open it", true));
             }
         }
     }

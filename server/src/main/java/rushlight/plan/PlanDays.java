@@ -63,9 +63,13 @@ final class PlanDays {
         if (minutes < 1 || minutes > most) {
             refused.add("A session has 1 to " + most + " minutes, but this is " + minutes + ".");
         }
-        request.time().start().map(LocalDate::getYear).filter(year -> year < 1900 || year > 2200).ifPresent(year -> {
-            refused.add("The first day lies in the year " + year + "; is that meant?");
-        });
+        request.time()
+                .start()
+                .map(LocalDate::getYear)
+                .filter(year -> year < 1900 || year > 2200)
+                .ifPresent(year -> {
+                    refused.add("The first day lies in the year " + year + "; is that meant?");
+                });
         int last = weeks * sessions;
         request.wants().fixed().stream()
                 .filter(wish -> !inside(wish, last))

@@ -172,7 +172,15 @@ public final class Planner {
 
     private Plan assembled(Start start, Work work, PlanTask task, Schedule.Found found) {
         return new Assembling(training, taxonomy, lessons)
-                .plan(start.assessment(), start.request(), start.preset(), start.rules(), start.days(), work, task, found);
+                .plan(
+                        start.assessment(),
+                        start.request(),
+                        start.preset(),
+                        start.rules(),
+                        start.days(),
+                        work,
+                        task,
+                        found);
     }
 
     /** What is asked for that nobody knows. */

@@ -24,8 +24,7 @@ import rushlight.knowledge.TrainedSkill;
  * @param perGame opportunities a game
  * @param sure how sure the gap is, 0 to 1
  */
-record Ranked(
-        Judged gap, TrainedSkill skill, Optional<ShownSkill> shown, int score, double perGame, double sure) {
+record Ranked(Judged gap, TrainedSkill skill, Optional<ShownSkill> shown, int score, double perGame, double sure) {
     /** Where a gap has no rate that could fall short, the middle is taken. */
     private static final double MIDDLE = 0.5;
     /** What a coach wants lies this far on the good side of the line. */

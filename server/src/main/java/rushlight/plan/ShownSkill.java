@@ -31,7 +31,9 @@ record ShownSkill(Judged judged, Rate good) {
     String words() {
         Interval likely = good.jeffreys(Rate.SHOWN);
         return good.events() + " of " + good.opportunities() + " good ("
-                + Math.round(100 * good.share().orElse(0)) + " %, likely range " + Math.round(100 * likely.low()) + " to "
-                + Math.round(100 * likely.high()) + " %), by \"" + judged.finding().shown() + "\".";
+                + Math.round(100 * good.share().orElse(0)) + " %, likely range " + Math.round(100 * likely.low())
+                + " to "
+                + Math.round(100 * likely.high()) + " %), by \""
+                + judged.finding().shown() + "\".";
     }
 }

@@ -86,7 +86,10 @@ final class WeekCheck {
                                     : " and " + limits.contactMinutesAWeek() + " in all"));
         }
         if (days.size() > limits.daysAWeek() || minutes > limits.minutesAWeek()) {
-            add("C21", where, days.size() + " days and " + minutes + " min, at most " + limits.daysAWeek() + " days and "
+            add(
+                    "C21",
+                    where,
+                    days.size() + " days and " + minutes + " min, at most " + limits.daysAWeek() + " days and "
                             + limits.minutesAWeek() + " min");
         }
         sessions.forEach((skill, count) -> {
@@ -95,7 +98,8 @@ final class WeekCheck {
             }
         });
         begun.stream().sorted().filter(skill -> !sessions.containsKey(skill)).forEach(skill -> {
-            breaches.add(new Breach(Rule.of("C12"), where, "nothing of " + names.apply(skill) + ", begun before", true));
+            breaches.add(
+                    new Breach(Rule.of("C12"), where, "nothing of " + names.apply(skill) + ", begun before", true));
         });
         begun.addAll(trained);
     }

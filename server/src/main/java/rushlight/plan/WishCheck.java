@@ -7,8 +7,7 @@ import java.util.function.UnaryOperator;
 final class WishCheck {
     private WishCheck() {}
 
-    static void check(
-            PlanTask task, List<List<String>> sessions, UnaryOperator<String> names, List<Breach> breaches) {
+    static void check(PlanTask task, List<List<String>> sessions, UnaryOperator<String> names, List<Breach> breaches) {
         for (Wish wish : task.wishes()) {
             boolean lacking = wish instanceof Wish.Pin;
             if (!kept(wish, sessions)) {
@@ -51,7 +50,8 @@ final class WishCheck {
         if (wish instanceof Wish.Pin pin) {
             return new Rule(
                     "W",
-                    names.apply(pin.exercise()) + " in " + task.slots().get(pin.session()).label());
+                    names.apply(pin.exercise()) + " in "
+                            + task.slots().get(pin.session()).label());
         }
         if (wish instanceof Wish.Drop drop) {
             return new Rule(

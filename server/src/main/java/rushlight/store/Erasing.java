@@ -12,7 +12,8 @@ final class Erasing {
 
     static Erased erase(DatasetGraph data, String prospect, Instant when) {
         PersonalData his = new PersonalData(data, prospect);
-        long logs = data.getDefaultGraph().stream(null, Terms.PROSPECT, Addresses.prospect(prospect)).count();
+        long logs = data.getDefaultGraph().stream(null, Terms.PROSPECT, Addresses.prospect(prospect))
+                .count();
         List<Quad> quads = his.quads();
         List<Quad> mentions = his.mentions();
         quads.forEach(data::delete);

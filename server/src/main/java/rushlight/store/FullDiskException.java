@@ -34,8 +34,6 @@ public final class FullDiskException extends RuntimeException {
     private static boolean isSaid(Throwable trouble) {
         String words = trouble instanceof FileSystemException file ? file.getReason() : trouble.getMessage();
         boolean speaks = trouble instanceof IOException || trouble.getCause() == null;
-        return speaks
-                && words != null
-                && SAID.stream().anyMatch(words.toLowerCase(Locale.ROOT)::contains);
+        return speaks && words != null && SAID.stream().anyMatch(words.toLowerCase(Locale.ROOT)::contains);
     }
 }

@@ -43,7 +43,8 @@ final class History {
     static void tell(DatasetGraph data, long revision, Change.Note note) {
         Graph kept = data.getGraph(Addresses.HISTORY);
         Node change = Addresses.revision(revision);
-        kept.add(Triple.create(change, Terms.CHANGE_KIND, Literals.of(note.kind().slug())));
+        kept.add(
+                Triple.create(change, Terms.CHANGE_KIND, Literals.of(note.kind().slug())));
         kept.add(Triple.create(change, RDFS.comment.asNode(), Literals.of(note.said())));
     }
 

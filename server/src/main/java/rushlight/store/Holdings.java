@@ -24,7 +24,8 @@ public record Holdings(long revision, long logs, long readings, long kept, long 
                 StoredRevision.current(graphs),
                 Iter.count(graphs.getDefaultGraph().find(Node.ANY, TYPE, Terms.LOG_CLASS)),
                 Iter.count(graphs.getDefaultGraph().find(Node.ANY, TYPE, Terms.READING_CLASS)),
-                Iter.count(Iter.distinct(graphs.getGraph(KeptThings.GRAPH).find().mapWith(Triple::getSubject))),
+                Iter.count(
+                        Iter.distinct(graphs.getGraph(KeptThings.GRAPH).find().mapWith(Triple::getSubject))),
                 Iter.count(graphs.find(Addresses.HISTORY, Node.ANY, Terms.REVISION, Node.ANY)),
                 Iter.count(graphs.find()));
     }

@@ -21,7 +21,8 @@ import org.apache.jena.vocabulary.RDFS;
  */
 final class PersonalData {
     /** Things whose address names no prospect. */
-    private static final Set<String> OTHERS = Set.of("game", "person", "file", "revision", "notes", "question", "opinion");
+    private static final Set<String> OTHERS =
+            Set.of("game", "person", "file", "revision", "notes", "question", "opinion");
 
     /** Things that go with the last that needs them. */
     private static final Set<String> SHARED = Set.of("game", "file");
@@ -108,7 +109,8 @@ final class PersonalData {
     }
 
     private boolean names(Node object) {
-        return object.isLiteral() && named.matcher(object.getLiteralLexicalForm()).find();
+        return object.isLiteral()
+                && named.matcher(object.getLiteralLexicalForm()).find();
     }
 
     private static String kind(Node node) {

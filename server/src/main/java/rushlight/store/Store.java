@@ -222,8 +222,8 @@ public final class Store implements AutoCloseable {
     /** The logs that another book than this one classified. */
     public List<LogId> classifiedOtherwise(String rules) {
         return read(graphs -> StoredLogs.ids(graphs.getDefaultGraph()).stream()
-                .filter(id -> !graphs.getDefaultGraph()
-                        .contains(Addresses.log(id), Terms.RULES_REVISION, Literals.of(rules)))
+                .filter(id ->
+                        !graphs.getDefaultGraph().contains(Addresses.log(id), Terms.RULES_REVISION, Literals.of(rules)))
                 .toList());
     }
 

@@ -81,10 +81,7 @@ public record PlanIn(
                         Boolean.TRUE.equals(afterBreak),
                         numbers()),
                 new PlanRequest.Wants(
-                        names("workOn", workOn),
-                        names("leaveOut", leaveOut),
-                        names("has", has),
-                        wishes()));
+                        names("workOn", workOn), names("leaveOut", leaveOut), names("has", has), wishes()));
     }
 
     private Map<String, BigDecimal> numbers() {

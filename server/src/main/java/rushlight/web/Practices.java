@@ -2,7 +2,6 @@ package rushlight.web;
 
 import java.time.LocalDate;
 import java.util.HashMap;
-import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import rushlight.knowledge.ContactLevel;
@@ -49,8 +48,7 @@ public final class Practices {
                         + ".",
                 sheet.decides(),
                 sheet.cautions().stream()
-                        .filter(one -> !one.part().equals(DRILL)
-                                && !one.text().equals(sheet.decides()))
+                        .filter(one -> !one.part().equals(DRILL) && !one.text().equals(sheet.decides()))
                         .map(PlanSheet.Caution::text)
                         .toList(),
                 sheet.weeks().stream().map(week -> week(week, cautions, skills)).toList(),
@@ -75,7 +73,9 @@ public final class Practices {
 
     private Practice.Block block(PlanWeek.Block block, Map<String, String> cautions, Map<String, String> skills) {
         return new Practice.Block(
-                block.check() ? sentence(block.label()) + ", looked at in " + taxonomy.label(block.drill()) : block.label(),
+                block.check()
+                        ? sentence(block.label()) + ", looked at in " + taxonomy.label(block.drill())
+                        : block.label(),
                 skills.getOrDefault(block.skill(), taxonomy.label(block.skill())),
                 training.level(block.level())
                         .map(ContactLevel::label)

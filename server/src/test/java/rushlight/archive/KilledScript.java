@@ -103,8 +103,8 @@ final class KilledScript {
     }
 
     private static String row(int log, int rep, String note) {
-        return "r" + rep + ",Prospect " + log + ",Opener,pass-rush,bull-rush > [anchor-hop],lost,Eyes " + log + "," + rep
-                + "," + note + "\n";
+        return "r" + rep + ",Prospect " + log + ",Opener,pass-rush,bull-rush > [anchor-hop],lost,Eyes " + log + ","
+                + rep + "," + note + "\n";
     }
 
     private boolean put(int log, Step step, boolean add) {

@@ -59,8 +59,8 @@ class KilledTest {
 
         @Override
         public Path createTempDirectory(AnnotatedElementContext element, ExtensionContext test) throws IOException {
-            boolean isLarge = Files.isWritable(MEMORY)
-                    && Files.getFileStore(MEMORY).getUsableSpace() > ENOUGH;
+            boolean isLarge =
+                    Files.isWritable(MEMORY) && Files.getFileStore(MEMORY).getUsableSpace() > ENOUGH;
             return isLarge ? Files.createTempDirectory(MEMORY, "killed") : Files.createTempDirectory("killed");
         }
     }
@@ -121,7 +121,8 @@ class KilledTest {
         KilledWriter.write(BOOK, 0, folder(0), 0, begun);
         long nodes = largest(folder(0).resolve("store"));
         // A limit on the length of files stands in for a full disk: the system refuses the write in the same place.
-        List<String> command = new ArrayList<>(List.of("bash", "-c", "ulimit -f " + (nodes / 1024 + 12) + "; exec \"$@\"", "-"));
+        List<String> command =
+                new ArrayList<>(List.of("bash", "-c", "ulimit -f " + (nodes / 1024 + 12) + "; exec \"$@\"", "-"));
         command.addAll(java("-Drushlight.steps=2000"));
         command.addAll(List.of(folder(0).toString(), Integer.toString(begun)));
         int last = begun - 1;
@@ -238,7 +239,10 @@ class KilledTest {
         for (int document = 0; document < leaf.maxDoc(); document++) {
             if (leaf.getLiveDocs() == null || leaf.getLiveDocs().get(document)) {
                 names[document] = leaf.storedFields().document(document).getFields().stream()
-                        .map(field -> field.name() + "=" + (field.binaryValue() == null ? field.stringValue() : field.binaryValue().toString()))
+                        .map(field -> field.name() + "="
+                                + (field.binaryValue() == null
+                                        ? field.stringValue()
+                                        : field.binaryValue().toString()))
                         .sorted()
                         .toList()
                         .toString();

@@ -32,7 +32,10 @@ class LayoutsTest {
         }
 
         assertThat(Settings.in(folder).format()).isEqualTo(2);
-        assertThat(Settings.in(folder).evaluators()).hasSize(3).startsWith("Eyes 9").isSorted();
+        assertThat(Settings.in(folder).evaluators())
+                .hasSize(3)
+                .startsWith("Eyes 9")
+                .isSorted();
     }
 
     @Test

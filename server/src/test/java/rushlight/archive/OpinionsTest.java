@@ -223,7 +223,8 @@ class OpinionsTest {
     }
 
     private String answer() {
-        return Json.text(AssessAnswer.of(archive.assess(id()).orElseThrow(), new Beside(spoken(), List.of(), Map.of()), true));
+        return Json.text(
+                AssessAnswer.of(archive.assess(id()).orElseThrow(), new Beside(spoken(), List.of(), Map.of()), true));
     }
 
     private String id() {

@@ -11,8 +11,8 @@ import java.sql.Connection;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Objects;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.SortedMap;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
@@ -81,9 +81,21 @@ public final class AllBench {
                 ManagementFactory.getOperatingSystemMXBean().getSystemLoadAverage(),
                 RUNS));
         table.add("");
-        row("reps", "import, reps/s", "most heap, MB", "open, s", "one assessed, ms", "all assessed, s", "ask p50, ms",
-                "ask p95, ms", "heap kept per 100,000, MB", "disk per 100,000, MB", "count by index, ms",
-                "SPARQL over TDB2", "RDF4J in memory", "H2 in memory");
+        row(
+                "reps",
+                "import, reps/s",
+                "most heap, MB",
+                "open, s",
+                "one assessed, ms",
+                "all assessed, s",
+                "ask p50, ms",
+                "ask p95, ms",
+                "heap kept per 100,000, MB",
+                "disk per 100,000, MB",
+                "count by index, ms",
+                "SPARQL over TDB2",
+                "RDF4J in memory",
+                "H2 in memory");
         row(Stream.generate(() -> "---").limit(14).toArray(String[]::new));
         for (int size : sizes) {
             measure(size);

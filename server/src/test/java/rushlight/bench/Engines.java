@@ -71,8 +71,7 @@ final class Engines {
             SortedMap<String, Count> counts = new TreeMap<>();
             var all = ModelFactory.createUnion(
                     data.getDefaultModel(),
-                    ModelFactory.createModelForGraph(
-                            archive.book().ontology().graph()));
+                    ModelFactory.createModelForGraph(archive.book().ontology().graph()));
             try (var run = QueryExecutionFactory.create(SPARQL, all)) {
                 run.execSelect()
                         .forEachRemaining(row -> counts.put(

@@ -71,7 +71,8 @@ final class Load {
         }
 
         double percentile(Work work, double share) {
-            double[] sorted = millis.get(work).stream().mapToDouble(d -> d).sorted().toArray();
+            double[] sorted =
+                    millis.get(work).stream().mapToDouble(d -> d).sorted().toArray();
             return sorted.length == 0 ? 0 : sorted[(int) Math.ceil(share * sorted.length) - 1];
         }
     }
@@ -93,7 +94,8 @@ final class Load {
             String address = "http://localhost:" + server.port();
             Client first = new Client(-1, address);
             for (int i = 0; i < SHARED; i++) {
-                first.send("POST", "/api/import?name=shared.csv", "text/csv", HEADER + row("Shared " + i, "count", "0"));
+                first.send(
+                        "POST", "/api/import?name=shared.csv", "text/csv", HEADER + row("Shared " + i, "count", "0"));
             }
             IntStream.range(0, clients).forEach(i -> all.add(new Client(i, address)));
             long end = System.nanoTime() + time.toNanos();
@@ -123,8 +125,10 @@ final class Load {
         int[] counted = new int[SHARED];
         int stale = 0;
         Set<String> kept = new HashSet<>();
-        archive.logs().forEach(log -> log.readings()
-                .forEach(r -> kept.add(r.rep().prospect() + "/" + r.rep().game() + "/" + r.rep().rep())));
+        archive.logs()
+                .forEach(log -> log.readings()
+                        .forEach(r -> kept.add(r.rep().prospect() + "/"
+                                + r.rep().game() + "/" + r.rep().rep())));
         for (Work work : Work.values()) {
             List<Double> its = new ArrayList<>();
             clients.forEach(c -> its.addAll(c.millis.get(work)));
@@ -153,7 +157,8 @@ final class Load {
     private int note(int shared) {
         return archive.logs().stream()
                 .flatMap(log -> log.readings().stream())
-                .filter(r -> r.rep().game().equals("shared-" + shared) && r.rep().rep().equals("count"))
+                .filter(r -> r.rep().game().equals("shared-" + shared)
+                        && r.rep().rep().equals("count"))
                 .mapToInt(r -> Integer.parseInt(r.all("note").get(0)))
                 .sum();
     }
@@ -269,8 +274,8 @@ final class Load {
             if (answer.statusCode() == 200) {
                 return true;
             }
-            errors.add(answer.request().method() + " " + answer.uri() + ": " + answer.statusCode() + " "
-                    + answer.body());
+            errors.add(
+                    answer.request().method() + " " + answer.uri() + ": " + answer.statusCode() + " " + answer.body());
             return false;
         }
 

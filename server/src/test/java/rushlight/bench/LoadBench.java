@@ -32,7 +32,8 @@ public final class LoadBench {
                 think,
                 System.getProperty("java.version"),
                 Runtime.getRuntime().availableProcessors(),
-                java.lang.management.ManagementFactory.getOperatingSystemMXBean().getSystemLoadAverage());
+                java.lang.management.ManagementFactory.getOperatingSystemMXBean()
+                        .getSystemLoadAverage());
         for (Load.Work work : Load.Work.values()) {
             System.out.printf(
                     Locale.ROOT,

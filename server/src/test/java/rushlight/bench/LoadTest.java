@@ -23,9 +23,9 @@ class LoadTest {
 
             assertThat(result.errors()).isEmpty();
             assertThat(result.lost()).isEmpty();
-            assertThat(Load.Work.values()).allSatisfy(work -> assertThat(result.done(work))
-                    .as(work.name())
-                    .isPositive());
+            assertThat(Load.Work.values())
+                    .allSatisfy(work ->
+                            assertThat(result.done(work)).as(work.name()).isPositive());
         }
     }
 }

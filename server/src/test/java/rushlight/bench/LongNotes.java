@@ -21,8 +21,7 @@ public final class LongNotes {
     /** The lines of all narrations. */
     private static List<String> told() {
         List<String> lines = new ArrayList<>();
-        try (InputStream in =
-                Objects.requireNonNull(LongNotes.class.getResourceAsStream("/notes/development.jsonl"))) {
+        try (InputStream in = Objects.requireNonNull(LongNotes.class.getResourceAsStream("/notes/development.jsonl"))) {
             ObjectMapper json = new ObjectMapper();
             for (String row : new String(in.readAllBytes(), StandardCharsets.UTF_8).split("\n", -1)) {
                 if (!row.isBlank()) {

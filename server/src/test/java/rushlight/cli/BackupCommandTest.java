@@ -48,7 +48,8 @@ class BackupCommandTest {
         league = season.resolve("league");
         backup = season.resolve("friday.zip");
         assertThat(Said.to("demo", "--data", league.toString()).code()).isZero();
-        Path notes = Files.writeString(season.resolve("friday.txt"), "[0:04] Overall, he could use a counter inside.\n");
+        Path notes =
+                Files.writeString(season.resolve("friday.txt"), "[0:04] Overall, he could use a counter inside.\n");
         assertThat(Said.to(
                                 "notes",
                                 notes.toString(),
@@ -105,9 +106,13 @@ class BackupCommandTest {
     @Test
     void a_restored_folder_is_worked_on_and_backed_up_as_any_other() throws IOException {
         Path folder = clean.resolve("film");
-        assertThat(Said.to("restore", backup.toString(), "--data", folder.toString()).code()).isZero();
+        assertThat(Said.to("restore", backup.toString(), "--data", folder.toString())
+                        .code())
+                .isZero();
         Path again = clean.resolve("again.zip");
-        assertThat(Said.to("backup", again.toString(), "--data", folder.toString()).code()).isZero();
+        assertThat(Said.to("backup", again.toString(), "--data", folder.toString())
+                        .code())
+                .isZero();
 
         assertThat(lines(again)).isEqualTo(lines(backup));
         try (Archive archive = Archive.open(folder)) {
@@ -131,7 +136,9 @@ class BackupCommandTest {
         assertThat(forced.out()).contains("What was there before is in " + folder + ".before-");
         assertThat(names(clean)).hasSize(2).anyMatch(name -> name.startsWith("film.before-"));
         assertThat(folder.resolve("mine.txt")).doesNotExist();
-        assertThat(Said.to("assess", "--data", folder.toString(), "Teo Maravale").code()).isZero();
+        assertThat(Said.to("assess", "--data", folder.toString(), "Teo Maravale")
+                        .code())
+                .isZero();
     }
 
     @Test
@@ -158,11 +165,17 @@ class BackupCommandTest {
     @Test
     void a_backup_with_another_film_under_its_sums_or_a_film_it_did_not_count_is_refused() throws IOException {
         refused(changed("store.nq", text -> text + "<x:a> <x:b> \"c\" .\n", Map.of()), "checksum");
-        refused(changed("manifest.json", text -> text.replaceFirst("\"readings\" : \\d+", "\"readings\" : 1"), Map.of()),
+        refused(
+                changed(
+                        "manifest.json",
+                        text -> text.replaceFirst("\"readings\" : \\d+", "\"readings\" : 1"),
+                        Map.of()),
                 "it says that it holds");
-        refused(changed("manifest.json", text -> text.replaceFirst("\"format\" : 1", "\"format\" : 7"), Map.of()),
+        refused(
+                changed("manifest.json", text -> text.replaceFirst("\"format\" : 1", "\"format\" : 7"), Map.of()),
                 "format 7, this one knows 1");
-        refused(changed("manifest.json", text -> text.replaceFirst("\"layout\" : \\d+", "\"layout\" : 77"), Map.of()),
+        refused(
+                changed("manifest.json", text -> text.replaceFirst("\"layout\" : \\d+", "\"layout\" : 77"), Map.of()),
                 "layout 77, this one knows 2");
         refused(changed("manifest.json", text -> "[]", Map.of()), "cannot be used");
         refused(changed("manifest.json", text -> "no json", Map.of()), "cannot be read");
@@ -176,7 +189,9 @@ class BackupCommandTest {
         refused(
                 changed(
                         "manifest.json",
-                        text -> text.replaceFirst("\"name\" : \"store.nq\",\\s*\"bytes\" : \\d+", "\"name\" : \"store.nq\", \"bytes\" : 900000000000"),
+                        text -> text.replaceFirst(
+                                "\"name\" : \"store.nq\",\\s*\"bytes\" : \\d+",
+                                "\"name\" : \"store.nq\", \"bytes\" : 900000000000"),
                         Map.of()),
                 "as no film does");
         refused(Files.writeString(clean.resolve("notes.zip"), "friday"), "cannot be used");
@@ -234,7 +249,8 @@ class BackupCommandTest {
         assertThat(files).containsKey(name);
         files.computeIfPresent(
                 name,
-                (n, bytes) -> change.apply(new String(bytes, StandardCharsets.UTF_8)).getBytes(StandardCharsets.UTF_8));
+                (n, bytes) ->
+                        change.apply(new String(bytes, StandardCharsets.UTF_8)).getBytes(StandardCharsets.UTF_8));
         files.putAll(more);
         Path file = clean.resolve("changed.zip");
         try (OutputStream out = Files.newOutputStream(file);
@@ -257,9 +273,11 @@ class BackupCommandTest {
 
     private static String kept(Path folder) {
         try (Archive archive = Archive.open(folder)) {
-            return History.latest(archive.store(), 1_000) + "\n" + SavedQuestions.of(archive).all() + "\n"
+            return History.latest(archive.store(), 1_000) + "\n"
+                    + SavedQuestions.of(archive).all() + "\n"
                     + Opinions.of(archive).of("teo-maravale") + "\n"
-                    + Projections.of(archive).revision() + "\n" + archive.store().whole().holdings() + "\n" + archive.logs();
+                    + Projections.of(archive).revision() + "\n"
+                    + archive.store().whole().holdings() + "\n" + archive.logs();
         }
     }
 

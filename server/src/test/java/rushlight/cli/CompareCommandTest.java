@@ -49,13 +49,15 @@ class CompareCommandTest {
     @Test
     void a_program_gets_what_the_server_answers() throws JsonProcessingException {
         JsonNode answer = new ObjectMapper()
-                .readTree(compare("Tavish Mordell", "keverne-toll", "--format", "json").out());
+                .readTree(compare("Tavish Mordell", "keverne-toll", "--format", "json")
+                        .out());
 
         assertThat(answer.get("prospects")).hasSize(2);
         assertThat(answer.at("/findings/0/apart").asBoolean()).isTrue();
         JsonNode first = answer.at("/findings/0/differences/0");
         assertThat(first.get("adjusted").asDouble()).isBetween(first.get("p").asDouble(), 0.10);
-        assertThat(first.get("low").asDouble()).isLessThan(first.get("difference").asDouble());
+        assertThat(first.get("low").asDouble())
+                .isLessThan(first.get("difference").asDouble());
     }
 
     @Test

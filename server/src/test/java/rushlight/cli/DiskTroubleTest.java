@@ -41,7 +41,8 @@ class DiskTroubleTest {
         more = Files.writeString(
                 home.resolve("more.csv"), HEADER + "r1,Jory Penwick,Second,pass-rush,rip,won,Other Eyes\n");
         notes = Files.writeString(home.resolve("notes.txt"), "[0:04] Overall, he could use a counter inside.\n");
-        assertThat(Said.to("import", log.toString(), "--data", data.toString()).code()).isZero();
+        assertThat(Said.to("import", log.toString(), "--data", data.toString()).code())
+                .isZero();
     }
 
     @Test
@@ -53,7 +54,8 @@ class DiskTroubleTest {
 
         Files.delete(data.resolve("settings.json.next"));
         assertThat(film()).isEqualTo(before);
-        assertThat(Said.to("import", more.toString(), "--data", data.toString()).code()).isZero();
+        assertThat(Said.to("import", more.toString(), "--data", data.toString()).code())
+                .isZero();
     }
 
     @Test
@@ -62,7 +64,8 @@ class DiskTroubleTest {
             Path file = Files.writeString(home.resolve(words.get(1)), "last week's");
             Files.createSymbolicLink(home.resolve(words.get(1) + ".part"), FULL);
 
-            complains(Said.to(words.get(0), file.toString(), "--data", data.toString()), "The disk is full", "Make room");
+            complains(
+                    Said.to(words.get(0), file.toString(), "--data", data.toString()), "The disk is full", "Make room");
 
             assertThat(file).hasContent("last week's");
             Files.deleteIfExists(home.resolve(words.get(1) + ".part"));
@@ -115,7 +118,8 @@ class DiskTroubleTest {
 
     private String film() throws IOException {
         Path out = home.resolve("out.csv");
-        assertThat(Said.to("export", out.toString(), "--data", data.toString()).code()).isZero();
+        assertThat(Said.to("export", out.toString(), "--data", data.toString()).code())
+                .isZero();
         return Files.readString(out);
     }
 }

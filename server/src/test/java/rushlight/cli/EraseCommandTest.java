@@ -36,7 +36,8 @@ class EraseCommandTest {
             s1,Silas Penhallow,Mill Night,pass-rush,technique-5,spin,won,Lee Arden,better than Oren Halloway here
             s2,Silas Penhallow,Mill Night,pass-rush,technique-5,rip,won,Lee Arden,
             """;
-    private static final String ONLY_HIS = "rep,prospect,game,phase,exchange,result\nr9,Oren Halloway,Halloway Day,pass-rush,spin,won\n";
+    private static final String ONLY_HIS =
+            "rep,prospect,game,phase,exchange,result\nr9,Oren Halloway,Halloway Day,pass-rush,spin,won\n";
 
     @TempDir
     private Path place;
@@ -52,12 +53,16 @@ class EraseCommandTest {
         assertThat(given.out()).contains("everything that is kept of Oren Halloway");
         Map<String, String> files = unpacked(zip);
         assertThat(files.keySet()).containsExactly("everything.trig", "film.csv", "prospect.csv", "read-me.txt");
-        assertThat(files.get("film.csv")).contains("Oren at his best", "Halloway Day").doesNotContain("Penhallow");
+        assertThat(files.get("film.csv"))
+                .contains("Oren at his best", "Halloway Day")
+                .doesNotContain("Penhallow");
         assertThat(files.get("everything.trig"))
                 .contains("Wears down on him late.", "edge players like Oren Halloway", "was/", "Oren at his best")
                 .doesNotContainIgnoringCase("penhallow");
 
-        assertThat(said("erase", "Oren Halloway", "--confirm", "Silas Penhallow").code()).isEqualTo(2);
+        assertThat(said("erase", "Oren Halloway", "--confirm", "Silas Penhallow")
+                        .code())
+                .isEqualTo(2);
         assertThat(said("erase", "Nobody Known").err()).contains("There is no film of \"Nobody Known\"");
         assertThat(filesThatName("halloway")).as("nothing went yet").isNotEmpty();
 
@@ -90,7 +95,10 @@ class EraseCommandTest {
             LogId his = new LogId("lee-arden", "silas-penhallow", "mill-night");
             assertThat(archive.edits().remove(his, "s2", Optional.empty())).isInstanceOf(EditResult.Done.class);
         }
-        assertThat(folder.resolve("audit.jsonl")).content().contains("rushlight erase ").doesNotContain("oren");
+        assertThat(folder.resolve("audit.jsonl"))
+                .content()
+                .contains("rushlight erase ")
+                .doesNotContain("oren");
     }
 
     @Test
@@ -98,7 +106,8 @@ class EraseCommandTest {
         keep();
         Files.writeString(folder.resolve("erasing"), "");
 
-        assertThat(said("erase", "Silas Penhallow", "--confirm", "Silas Penhallow").code())
+        assertThat(said("erase", "Silas Penhallow", "--confirm", "Silas Penhallow")
+                        .code())
                 .isZero();
         assertThat(folder.resolve("erasing")).doesNotExist();
         assertThat(filesThatName("penhallow")).isEmpty();
@@ -121,7 +130,16 @@ class EraseCommandTest {
             Projections.of(archive)
                     .keep(
                             new Projection(
-                                    "oren-halloway", "Lee Arden", "", "", "", "", "", "Wears down on him late.", "", ""),
+                                    "oren-halloway",
+                                    "Lee Arden",
+                                    "",
+                                    "",
+                                    "",
+                                    "",
+                                    "",
+                                    "Wears down on him late.",
+                                    "",
+                                    ""),
                             0);
         }
     }

@@ -87,8 +87,8 @@ class PackedProgramIT {
     @Test
     void the_launcher_starts_it_whatever_became_of_what_makes_starts_quick(@TempDir Path home) throws Exception {
         Path target = Files.createDirectories(home.resolve("server/target"));
-        Path launcher = Files.copy(
-                Path.of("../rushlight"), home.resolve("rushlight"), StandardCopyOption.COPY_ATTRIBUTES);
+        Path launcher =
+                Files.copy(Path.of("../rushlight"), home.resolve("rushlight"), StandardCopyOption.COPY_ATTRIBUTES);
         Files.createSymbolicLink(target.resolve(JAR.getFileName()), JAR.toAbsolutePath());
         Path quick = Files.createDirectories(target.resolve("quick"));
         Path library = Files.createDirectories(quick.resolve("native"));

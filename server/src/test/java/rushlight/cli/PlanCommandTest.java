@@ -112,8 +112,7 @@ class PlanCommandTest {
         }
         assertThat(calendar.getEvents())
                 .extracting(event -> {
-                    DateTimeComponents start =
-                            event.getDateStart().getValue().getRawComponents();
+                    DateTimeComponents start = event.getDateStart().getValue().getRawComponents();
                     return String.format(
                             "%d-%02d-%02dT%02d:%02d",
                             start.getYear(), start.getMonth(), start.getDate(), start.getHour(), start.getMinute());
@@ -129,7 +128,8 @@ class PlanCommandTest {
     }
 
     @Test
-    void the_sheet_for_the_field_is_sound_html_with_every_block_and_every_caution(@TempDir Path folder) throws Exception {
+    void the_sheet_for_the_field_is_sound_html_with_every_block_and_every_caution(@TempDir Path folder)
+            throws Exception {
         List<String> words = new ArrayList<>(List.of(HITTING));
         words.addAll(List.of("--format", "sheet"));
         String html = plan(words.toArray(String[]::new)).out();

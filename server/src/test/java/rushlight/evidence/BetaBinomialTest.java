@@ -23,23 +23,25 @@ class BetaBinomialTest {
                     + " 20 20 23 19 22 20x3 52 46 47 24 14");
 
     /** An invented group of peers. */
-    private static final List<Rate> PEERS = counts(
-            "0 1 5 0 2 6 0 1 4 1 2 7 1 0 3 2 0 5 2 1", "11 9 14 8 12 13 10 9 15 8 11 14 9 10 12 13 8 10 11 9");
+    private static final List<Rate> PEERS =
+            counts("0 1 5 0 2 6 0 1 4 1 2 7 1 0 3 2 0 5 2 1", "11 9 14 8 12 13 10 9 15 8 11 14 9 10 12 13 8 10 11 9");
 
     /** An invented group that differs less than chance would make it. */
-    private static final List<Rate> ALIKE = counts(
-            "2 1 3 0 2 4 1 2 3 1 2 5 1 0 2 3 1 2 2 1", "11 9 14 8 12 13 10 9 15 8 11 14 9 10 12 13 8 10 11 9");
+    private static final List<Rate> ALIKE =
+            counts("2 1 3 0 2 4 1 2 3 1 2 5 1 0 2 3 1 2 2 1", "11 9 14 8 12 13 10 9 15 8 11 14 9 10 12 13 8 10 11 9");
 
     @Test
     void the_rats_are_the_published_ones() {
         assertThat(RATS).hasSize(71);
-        assertThat(RATS.stream().mapToInt(Rate::events).sum()).isEqualTo(267); // memory: the sums of the published table
+        assertThat(RATS.stream().mapToInt(Rate::events).sum())
+                .isEqualTo(267); // memory: the sums of the published table
         assertThat(RATS.stream().mapToInt(Rate::opportunities).sum()).isEqualTo(1739);
     }
 
     @Test
     void a_current_group_is_drawn_to_the_rate_of_the_historical_ones() {
-        // From memory: Bayesian Data Analysis 5.1 has 0.223 and 0.083 for 4 of 14 under the raw moments 1.356149, 8.615058.
+        // From memory: Bayesian Data Analysis 5.1 has 0.223 and 0.083 for 4 of 14 under the raw moments 1.356149,
+        // 8.615058.
         BetaBinomial raw = new BetaBinomial(1.356149, 8.615058);
         assertThat(raw.shrink(new Rate(4, 14)).mean()).isCloseTo(0.223441, within(5e-7));
     }
@@ -74,11 +76,13 @@ class BetaBinomialTest {
 
     @Test
     void boys_among_the_first_twelve_children_of_Saxony() {
-        // Geissler 1889. The optimum by Newton in R, gradient under 1e-11: 34.102858, 31.578234, and -12492.87. The printed
+        // Geissler 1889. The optimum by Newton in R, gradient under 1e-11: 34.102858, 31.578234, and -12492.87. The
+        // printed
         // 34.09558 and 31.5715 are not the optimum.
         int[] families = {3, 24, 104, 286, 670, 1033, 1343, 1112, 829, 478, 181, 45, 7};
         List<Rate> saxony = new ArrayList<>();
-        IntStream.rangeClosed(0, 12).forEach(boys -> saxony.addAll(Collections.nCopies(families[boys], new Rate(boys, 12))));
+        IntStream.rangeClosed(0, 12)
+                .forEach(boys -> saxony.addAll(Collections.nCopies(families[boys], new Rate(boys, 12))));
         BetaBinomial found = BetaBinomial.likeliest(saxony).orElseThrow();
         assertThat(found.a()).isCloseTo(34.102858, within(5e-5));
         assertThat(found.b()).isCloseTo(31.578234, within(5e-5));
@@ -87,8 +91,10 @@ class BetaBinomialTest {
 
     @Test
     void three_of_seven_is_quoted_as_29_percent_beside_his_peers() {
-        // Computed in R: by moments 0.294179, 90 % 0.1317 to 0.4851; likeliest 1.934029, 8.325479, -36.24878, 0.2858731.
-        BetaBinomial.Shrunken moments = BetaBinomial.moments(PEERS).orElseThrow().shrink(new Rate(3, 7));
+        // Computed in R: by moments 0.294179, 90 % 0.1317 to 0.4851; likeliest 1.934029, 8.325479, -36.24878,
+        // 0.2858731.
+        BetaBinomial.Shrunken moments =
+                BetaBinomial.moments(PEERS).orElseThrow().shrink(new Rate(3, 7));
         assertThat(moments.mean()).isCloseTo(0.294179, within(5e-7));
         assertThat(moments.likely().low()).isCloseTo(0.1317, within(5e-5));
         assertThat(moments.likely().high()).isCloseTo(0.4851, within(5e-5));
@@ -112,12 +118,14 @@ class BetaBinomialTest {
     @Test
     void where_everybody_always_or_never_does_it_the_group_is_one_rate_short_of_the_end() {
         for (int events : new int[] {0, 10}) {
-            BetaBinomial group =
-                    BetaBinomial.of(Collections.nCopies(12, new Rate(events, 10))).orElseThrow();
+            BetaBinomial group = BetaBinomial.of(Collections.nCopies(12, new Rate(events, 10)))
+                    .orElseThrow();
             assertThat(group.mean()).isBetween(0.004, 0.996);
             assertThat(group.shrink(new Rate(2, 4)).likely().low()).isPositive();
         }
-        assertThat(BetaBinomial.of(Collections.nCopies(12, new Rate(4, 10))).orElseThrow().mean())
+        assertThat(BetaBinomial.of(Collections.nCopies(12, new Rate(4, 10)))
+                        .orElseThrow()
+                        .mean())
                 .isCloseTo(48.5 / 121, within(1e-12));
     }
 
@@ -131,7 +139,8 @@ class BetaBinomialTest {
         thin.set(9, new Rate(3, 8));
         assertThat(BetaBinomial.of(thin)).isPresent();
         assertThat(BetaBinomial.moments(List.of())).isEmpty();
-        assertThat(BetaBinomial.moments(List.of(new Rate(0, 0), new Rate(3, 9)))).isEmpty();
+        assertThat(BetaBinomial.moments(List.of(new Rate(0, 0), new Rate(3, 9))))
+                .isEmpty();
     }
 
     @Test

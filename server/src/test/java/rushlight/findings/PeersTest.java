@@ -35,6 +35,7 @@ class PeersTest {
      * twelve of it have their middle at 0.2003 by SciPy.
      */
     private static final int[] EVENTS = {0, 1, 5, 0, 2, 6, 0, 1, 4, 1, 2, 7, 1, 0, 3, 2, 0, 5, 2, 1};
+
     private static final int[] CHANCES = {11, 9, 14, 8, 12, 13, 10, 9, 15, 8, 11, 14, 9, 10, 12, 13, 8, 10, 11, 9};
 
     @Test
@@ -66,8 +67,9 @@ class PeersTest {
         Assessment he = man("he", "DE", 3, 12);
         List<Assessment> league = league("defensive end", 9);
         assertThat(beside(league, he).sentence())
-                .isEqualTo("Too few to read him beside: of the 9 other edge defenders on file 9 have 8 chances of it, and"
-                        + " 10 are needed.");
+                .isEqualTo(
+                        "Too few to read him beside: of the 9 other edge defenders on file 9 have 8 chances of it, and"
+                                + " 10 are needed.");
         league.add(man("standing", "Outside linebacker", 2, 10));
         assertThat(beside(league, he).sentence())
                 .startsWith("Among the 10 other edge defenders on file with 8 chances or more")
@@ -86,7 +88,8 @@ class PeersTest {
     }
 
     private static PeerRate beside(List<Assessment> league, Assessment he) {
-        return Optional.ofNullable(new Peers(GROUPS, league).beside(he).get(FINDING)).orElseThrow();
+        return Optional.ofNullable(new Peers(GROUPS, league).beside(he).get(FINDING))
+                .orElseThrow();
     }
 
     private static List<Assessment> league(String position, int men) {

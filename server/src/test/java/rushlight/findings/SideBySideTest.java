@@ -73,8 +73,8 @@ class SideBySideTest {
             assertThat(gap.standing() == SideBySide.Standing.APART)
                     .isEqualTo(gap.isTested() && gap.adjusted() <= BenjaminiHochberg.ALLOWED);
         });
-        assertThat(four.rows()).allSatisfy(row -> assertThat(row.gaps())
-                .hasSize(row.finding().measure() == Measure.RATE ? 6 : 0));
+        assertThat(four.rows())
+                .allSatisfy(row -> assertThat(row.gaps()).hasSize(row.finding().measure() == Measure.RATE ? 6 : 0));
     }
 
     private static SideBySide.Gap gap(int x1, int n1, int x2, int n2) {

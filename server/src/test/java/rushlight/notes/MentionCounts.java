@@ -126,11 +126,13 @@ final class MentionCounts {
                 if (ordered && first.isPresent() && then.isPresent()) {
                     Proposal a = first.get();
                     Proposal b = then.get();
-                    boolean right = a.order() > 0 && a.order() < b.order() && a.rep().equals(b.rep());
+                    boolean right =
+                            a.order() > 0 && a.order() < b.order() && a.rep().equals(b.rep());
                     tallies.add("order", Tally.of(right));
                     if (!right) {
                         Gold.Mark mark = one.mark();
-                        String what = "before " + other.mark().concept() + ", read as " + a.order() + " and " + b.order();
+                        String what =
+                                "before " + other.mark().concept() + ", read as " + a.order() + " and " + b.order();
                         miss(mark.from(), mark.to(), mark.concept(), what);
                     }
                 }

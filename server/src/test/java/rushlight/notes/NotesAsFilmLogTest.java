@@ -44,8 +44,9 @@ class NotesAsFilmLogTest {
             Narration narration = NotesScore.narration(gold);
             Notes notes = READER.read(narration, gold.prospect());
             Map<String, String> phases = new HashMap<>();
-            notes.reps().forEach(rep -> phases.put(
-                    Integer.toString(rep.ordinal()), rep.phase().orElse("run")));
+            notes.reps()
+                    .forEach(rep -> phases.put(
+                            Integer.toString(rep.ordinal()), rep.phase().orElse("run")));
             var decided = new Decisions(Map.of(), phases, Map.of(), List.of(), Set.of(), Set.of());
 
             comesBack(gold.id(), READER.reviewed(narration, notes, decided, true));
@@ -71,7 +72,8 @@ class NotesAsFilmLogTest {
         String notes = "[0:04] Wide 9, finishes with a rip, but before that a swipe. Sack.\n";
         Narration narration = Narrations.read("a.txt", notes.getBytes(StandardCharsets.UTF_8));
 
-        List<Reading> read = imported("order", rows(READER.reviewed(narration, READER.read(narration), Decisions.NONE, true)));
+        List<Reading> read =
+                imported("order", rows(READER.reviewed(narration, READER.read(narration), Decisions.NONE, true)));
 
         assertThat(read.get(0).exchange()).extracting(Step::concept).containsExactly("two-hand-swipe", "rip");
     }
@@ -118,7 +120,9 @@ class NotesAsFilmLogTest {
                         tag.concept(),
                         tag.actor() == Actor.BLOCKER
                                 ? ""
-                                : tag.hand().filter(hand -> !hand.equals("both")).orElse("")))
+                                : tag.hand()
+                                        .filter(hand -> !hand.equals("both"))
+                                        .orElse("")))
                 .toList());
         for (Step step : reading.exchange()) {
             String own = step(

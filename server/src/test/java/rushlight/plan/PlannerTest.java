@@ -101,7 +101,8 @@ class PlannerTest {
         Work work = made(PLANNER.plan(one, PlanRequest.open())).work();
         var rate = one.finding("no-inside-counter").orElseThrow().outcome().rate();
 
-        assertThat(String.join(" ", work.target("inside-step-redirect").orElseThrow().because()))
+        assertThat(String.join(
+                        " ", work.target("inside-step-redirect").orElseThrow().because()))
                 .contains("What film shows of inside re-direct: " + (rate.opportunities() - rate.events()) + " of "
                         + rate.opportunities() + " good (")
                 .contains("by \"no inside counter\"");

@@ -48,15 +48,17 @@ class RoomTest {
 
     @Test
     void a_full_disk_is_known_by_what_systems_say_and_nothing_else_is() {
-        assertThat(FullDiskException.isBehind(
-                        new UncheckedIOException(new IOException("No space left on device"))))
+        assertThat(FullDiskException.isBehind(new UncheckedIOException(new IOException("No space left on device"))))
                 .isTrue();
         assertThat(FullDiskException.isBehind(new IllegalStateException(
                         "x", new FileSystemException("/a", null, "There is not enough space on the disk"))))
                 .isTrue();
-        assertThat(FullDiskException.isBehind(new IOException("Disk quota exceeded"))).isTrue();
-        assertThat(FullDiskException.isBehind(new IOException("File too large"))).isTrue();
-        assertThat(FullDiskException.isBehind(new IOException("Permission denied"))).isFalse();
+        assertThat(FullDiskException.isBehind(new IOException("Disk quota exceeded")))
+                .isTrue();
+        assertThat(FullDiskException.isBehind(new IOException("File too large")))
+                .isTrue();
+        assertThat(FullDiskException.isBehind(new IOException("Permission denied")))
+                .isFalse();
         assertThat(FullDiskException.isBehind(new FileSystemException("/no space left", null, "Is a directory")))
                 .isFalse();
         assertThat(FullDiskException.isBehind(null)).isFalse();

@@ -18,8 +18,7 @@ public final class ProspectReports {
     private static final double ENTRIES = 1;
 
     /** Something of everything that a report has. */
-    private static final String SAMPLE =
-            """
+    private static final String SAMPLE = """
             <!DOCTYPE html>
             <html xmlns="http://www.w3.org/1999/xhtml" lang="en"><head><title>A sample</title>
             <meta name="description" content="A sample." /><style>@page { size: 8in 11in; }

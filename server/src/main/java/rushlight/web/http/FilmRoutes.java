@@ -127,12 +127,7 @@ final class FilmRoutes {
     private void board(Context ctx) {
         List<String> chosen = ctx.queryParams("finding").stream().distinct().toList();
         chosen.forEach(slug -> finding(slug, 422));
-        Versions.json(
-                ctx,
-                version.now(),
-                () -> archive.watch(footage -> BoardAnswer.of(
-                        chosen,
-                        league(footage))));
+        Versions.json(ctx, version.now(), () -> archive.watch(footage -> BoardAnswer.of(chosen, league(footage))));
     }
 
     private List<Assessment> league(Footage footage) {

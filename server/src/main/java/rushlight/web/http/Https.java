@@ -28,7 +28,8 @@ final class Https {
     static RuntimeException unopened(Serving serving, RuntimeException why) {
         return serving.certificate()
                 .<RuntimeException>map(certificate -> new FolderException(
-                        "The certificate " + certificate.file() + " cannot be opened. Is it PKCS #12, and its password right"
+                        "The certificate " + certificate.file()
+                                + " cannot be opened. Is it PKCS #12, and its password right"
                                 + " ($RUSHLIGHT_CERTIFICATE_PASSWORD, or --certificate-password FILE)?",
                         why))
                 .orElse(why);

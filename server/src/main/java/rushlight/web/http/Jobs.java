@@ -105,8 +105,7 @@ final class Jobs implements AutoCloseable {
     }
 
     private static JobAnswer running(String name, String step, double done) {
-        return new JobAnswer(
-                name, "running", step, done, Optional.empty(), Optional.empty(), Optional.empty());
+        return new JobAnswer(name, "running", step, done, Optional.empty(), Optional.empty(), Optional.empty());
     }
 
     private static JobAnswer failed(String name, Problem problem) {

@@ -104,8 +104,7 @@ final class KeptPlanRoutes {
         StringWriter text = new StringWriter();
         calendar.write(text, version(ctx, history(ctx)).when());
         ctx.header("Content-Disposition", "attachment; filename=\"" + file(ctx) + ".ics\"");
-        ctx.contentType("text/calendar; charset=utf-8")
-                .result(text.toString().getBytes(StandardCharsets.UTF_8));
+        ctx.contentType("text/calendar; charset=utf-8").result(text.toString().getBytes(StandardCharsets.UTF_8));
     }
 
     private void sheet(Context ctx) {
@@ -129,7 +128,8 @@ final class KeptPlanRoutes {
             try {
                 return LocalTime.parse(text);
             } catch (DateTimeException e) {
-                throw Problem.of(400, "\"at\" is a time of the day such as 15:30.").thrown();
+                throw Problem.of(400, "\"at\" is a time of the day such as 15:30.")
+                        .thrown();
             }
         });
     }
@@ -139,9 +139,8 @@ final class KeptPlanRoutes {
         Optional<String> named = Request.word(ctx, "version");
         int wanted = Request.number(ctx, "version", 0, 0, Integer.MAX_VALUE);
         return history.stream()
-                .filter(one -> named.isPresent()
-                        ? one.version() == wanted
-                        : !one.takenBack() && one.equals(history.get(0)))
+                .filter(one ->
+                        named.isPresent() ? one.version() == wanted : !one.takenBack() && one.equals(history.get(0)))
                 .findFirst()
                 .orElseThrow(() -> Problem.of(
                                 404,

@@ -52,11 +52,19 @@ final class Meters implements AutoCloseable {
     void film(Archive archive, String team) {
         teams.put(archive, team);
         Tags tags = team.isBlank() ? Tags.empty() : Tags.of("team", team);
-        gauge("rushlight.film.revision", "Number of the last change of the film", tags, archive, a -> a.store()
-                .revision());
+        gauge(
+                "rushlight.film.revision",
+                "Number of the last change of the film",
+                tags,
+                archive,
+                a -> a.store().revision());
         gauge("rushlight.film.reps", "Reps that count", tags, archive, a -> a.watch(film -> film.size()));
-        gauge("rushlight.film.prospects", "Prospects with film", tags, archive, a -> a.watch(film -> film.prospects()
-                .size()));
+        gauge(
+                "rushlight.film.prospects",
+                "Prospects with film",
+                tags,
+                archive,
+                a -> a.watch(film -> film.prospects().size()));
         gauge("rushlight.index.lag", "Changes of the film that the index lacks", tags, archive, Archive::lag);
     }
 

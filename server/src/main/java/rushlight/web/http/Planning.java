@@ -87,9 +87,7 @@ final class Planning {
         if (!held.breaches().isEmpty()) {
             throw refused(
                     "A plan that breaks a limit is not kept",
-                    held.breaches().stream()
-                            .map(PlanCheckAnswer::sentence)
-                            .toList());
+                    held.breaches().stream().map(PlanCheckAnswer::sentence).toList());
         }
         PlanIn asked = meant(in::asked);
         if (bound(key(assessment, asked)).isPresent()) {
@@ -120,6 +118,8 @@ final class Planning {
     }
 
     private static ProblemException refused(String what, List<String> reasons) {
-        return Problem.of(422, what + ": " + reasons.get(0)).withReasons(reasons).thrown();
+        return Problem.of(422, what + ": " + reasons.get(0))
+                .withReasons(reasons)
+                .thrown();
     }
 }

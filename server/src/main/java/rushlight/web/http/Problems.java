@@ -88,7 +88,9 @@ final class Problems {
     }
 
     private static String sentence(int status) {
-        return status < 500 || status == 501 || status == 505 ? "The request cannot be read as it stands." : "Something broke.";
+        return status < 500 || status == 501 || status == 505
+                ? "The request cannot be read as it stands."
+                : "Something broke.";
     }
 
     private static void send(Context ctx, Problem problem) {

@@ -108,7 +108,8 @@ public final class ServerLog {
     private static String chain(Throwable why) {
         StringBuilder said = new StringBuilder();
         for (Throwable at = why; at != null && said.length() < 4_000; at = at.getCause()) {
-            said.append(said.isEmpty() ? "" : " because of ").append(at.getClass().getName());
+            said.append(said.isEmpty() ? "" : " because of ")
+                    .append(at.getClass().getName());
             for (StackTraceElement place : at.getStackTrace()) {
                 if (place.getClassName().startsWith("rushlight.")) {
                     said.append(" at ").append(place.getClassName()).append('.').append(place.getMethodName());

@@ -56,7 +56,8 @@ final class Watching {
     }
 
     private void answered(Request request, Response response) {
-        String address = Optional.ofNullable(request.getHttpURI().getCanonicalPath()).orElse("");
+        String address =
+                Optional.ofNullable(request.getHttpURI().getCanonicalPath()).orElse("");
         ServerLog.Answered answered = new ServerLog.Answered(
                 request.getMethod(),
                 route(request.getMethod(), address),

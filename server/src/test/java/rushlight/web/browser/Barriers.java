@@ -34,7 +34,8 @@ public final class Barriers {
     }
 
     /** Without all that passed and without a second tab to put frames together in: most of the time went there. */
-    @SuppressWarnings("deprecation") // the one frame there is brings its own tests, and the older way needs no tab of its own
+    @SuppressWarnings(
+            "deprecation") // the one frame there is brings its own tests, and the older way needs no tab of its own
     private static AxeBuilder lean(AxeBuilder axe) {
         AxeRunOptions options = new AxeRunOptions();
         options.setResultTypes(List.of("violations"));

@@ -183,9 +183,21 @@ class HostileRequestsTest {
                 .as("faults of the server")
                 .isEmpty();
         List<String> inside = List.of(
-                folder.toString(), System.getProperty("user.dir"), System.getProperty("java.home"), "Exception", "java.lang",
-                "java.util", "org.eclipse", "com.fasterxml", "org.apache", "rushlight.web", "rushlight.archive", "\tat ", ".java:",
-                "(class ", "root:x:");
+                folder.toString(),
+                System.getProperty("user.dir"),
+                System.getProperty("java.home"),
+                "Exception",
+                "java.lang",
+                "java.util",
+                "org.eclipse",
+                "com.fasterxml",
+                "org.apache",
+                "rushlight.web",
+                "rushlight.archive",
+                "\tat ",
+                ".java:",
+                "(class ",
+                "root:x:");
         assertThat(answers.stream()
                         .filter(one -> inside.stream().anyMatch(one.text()::contains))
                         .map(Answered::shortly)

@@ -72,10 +72,10 @@ class OperationTest {
                         + "route=\"/api/prospects/\\{id}/assessment\",status=\"200\"} 2")
                 .containsPattern("rushlight_requests_seconds_count\\{method=\"GET\","
                         + "route=\"/api/prospects/\\{id}\",status=\"404\"} 1")
-                .containsPattern("rushlight_requests_seconds_count\\{method=\"GET\",route=\"\\(page\\)\",status=\"200\"} 1")
+                .containsPattern(
+                        "rushlight_requests_seconds_count\\{method=\"GET\",route=\"\\(page\\)\",status=\"200\"} 1")
                 .containsPattern("rushlight_requests_seconds_bucket\\{.*le=\"0.15\"} \\d");
-        assertThat(metrics.toLowerCase(Locale.ROOT))
-                .doesNotContain("jory", "penwick", "nobody", "beck", "calder");
+        assertThat(metrics.toLowerCase(Locale.ROOT)).doesNotContain("jory", "penwick", "nobody", "beck", "calder");
     }
 
     @Test
@@ -107,8 +107,9 @@ class OperationTest {
                 .distinct()
                 .toList();
 
-        assertThat(names).hasSizeGreaterThan(8).allSatisfy(name -> assertThat(metrics)
-                .containsPattern("(?m)^" + name));
+        assertThat(names)
+                .hasSizeGreaterThan(8)
+                .allSatisfy(name -> assertThat(metrics).containsPattern("(?m)^" + name));
     }
 
     @Test
@@ -128,9 +129,11 @@ class OperationTest {
         assertThat(line.get("milliseconds").asDouble()).isBetween(0.0, 60_000.0);
         assertThat(line.get("request").asText())
                 .isEqualTo(answer.headers().firstValue("X-Request-Id").orElseThrow());
-        assertThat(Instant.parse(line.get("time").asText())).isBefore(Instant.now().plusSeconds(1));
-        assertThat(log).allSatisfy(l -> assertThat(l.toLowerCase(Locale.ROOT))
-                .doesNotContain("jory", "penwick", "beck", "calder"));
+        assertThat(Instant.parse(line.get("time").asText()))
+                .isBefore(Instant.now().plusSeconds(1));
+        assertThat(log)
+                .allSatisfy(l ->
+                        assertThat(l.toLowerCase(Locale.ROOT)).doesNotContain("jory", "penwick", "beck", "calder"));
     }
 
     @Test

@@ -213,7 +213,9 @@ class ServerTest {
         HttpResponse<byte[]> made = send("POST", PLAN, JSON_TYPE, asked);
         assertThat(made.statusCode()).isEqualTo(200);
         String change = changed(asked, json(made));
-        assertThat(json(send("POST", PLAN + "/check", JSON_TYPE, change)).at("/kept").asBoolean())
+        assertThat(json(send("POST", PLAN + "/check", JSON_TYPE, change))
+                        .at("/kept")
+                        .asBoolean())
                 .isTrue();
         String first = etag(PLAN);
         assertThat(send("PUT", PLAN, JSON_TYPE, change).statusCode()).isEqualTo(428);
@@ -251,7 +253,8 @@ class ServerTest {
         for (JsonNode week : sheet.get("weeks")) {
             for (JsonNode session : week.get("sessions")) {
                 ArrayNode blocks = sessions.addArray();
-                session.get("blocks").forEach(block -> blocks.add(block.get("exercise").asText()));
+                session.get("blocks")
+                        .forEach(block -> blocks.add(block.get("exercise").asText()));
             }
         }
         return JSON.writeValueAsString(change);

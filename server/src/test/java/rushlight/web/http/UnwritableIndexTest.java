@@ -29,7 +29,8 @@ class UnwritableIndexTest {
     void what_the_index_cannot_follow_is_stored_and_told_and_caught_up_without_a_hand() throws Exception {
         try (Archive archive = Archive.open(folder);
                 Server server = Server.start(archive, 0, false)) {
-            assertThat(send(server, "r1,Jory Penwick,Opener,pass-rush,rip,won,Eyes\n").statusCode())
+            assertThat(send(server, "r1,Jory Penwick,Opener,pass-rush,rip,won,Eyes\n")
+                            .statusCode())
                     .isEqualTo(200);
             // A file where the folder was stands in for a disk that takes nothing more; it stops an administrator, too.
             Files.move(folder.resolve("index"), folder.resolve("elsewhere"));
@@ -47,7 +48,8 @@ class UnwritableIndexTest {
             HttpResponse<String> again = get(server, "/api/prospects");
             assertThat(again.statusCode()).isEqualTo(200);
             assertThat(again.body()).contains("Jory Penwick", "Teo Second");
-            assertThat(send(server, "r1,Third Man,Opener,pass-rush,rip,won,Eyes\n").statusCode())
+            assertThat(send(server, "r1,Third Man,Opener,pass-rush,rip,won,Eyes\n")
+                            .statusCode())
                     .isEqualTo(200);
         }
     }

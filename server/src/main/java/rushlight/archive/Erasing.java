@@ -29,7 +29,7 @@ public final class Erasing {
 
     /** Writes everything that is stored of a prospect as TriG: what {@link #erase} would take away. */
     public void write(String prospect, OutputStream out) {
-        store.writePersonal(prospect, out);
+        store.personal().write(prospect, out);
     }
 
     /**
@@ -47,13 +47,13 @@ public final class Erasing {
         }
         begin();
         index.empty();
-        Erased erased = store.erase(prospect, Writing.now());
+        Erased erased = store.personal().erase(prospect, Writing.now());
         finish();
         return Optional.of(erased);
     }
 
     private void finish() {
-        store.compact();
+        store.personal().compact();
         index.rebuild();
         try {
             Files.deleteIfExists(folder.resolve(UNFINISHED));

@@ -13,16 +13,12 @@ import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.apache.jena.atlas.iterator.Iter;
-import org.apache.jena.dboe.base.file.Location;
 import org.apache.jena.graph.Graph;
 import org.apache.jena.graph.Node;
 import org.apache.jena.graph.Triple;
 import org.apache.jena.query.Dataset;
 import org.apache.jena.query.DatasetFactory;
-import org.apache.jena.riot.RDFDataMgr;
-import org.apache.jena.riot.RDFFormat;
 import org.apache.jena.sparql.core.DatasetGraph;
-import org.apache.jena.sparql.core.DatasetGraphFactory;
 import org.apache.jena.sys.JenaSystem;
 import org.apache.jena.system.Txn;
 import org.apache.jena.tdb2.DatabaseMgr;
@@ -134,26 +130,23 @@ public final class Store implements AutoCloseable {
 
     /** One log as it was charted. */
     public Optional<Log> log(LogId id) {
-        return read(graphs -> {
-            Graph film = graphs.getDefaultGraph();
-            return film.contains(Addresses.log(id), Terms.PROSPECT, ALL)
-                    ? Optional.of(new LogReader(film, columns).log(id))
-                    : Optional.<Log>empty();
-        });
+        return stored(id, reader -> reader.log(id));
     }
 
     /** One log without its readings. */
     public Optional<Log> head(LogId id) {
-        return read(graphs -> Optional.of(graphs.getDefaultGraph())
-                .filter(film -> film.contains(Addresses.log(id), Terms.PROSPECT, ALL))
-                .map(film -> new LogReader(film, columns).head(id)));
+        return stored(id, reader -> reader.head(id));
     }
 
     /** The file a log came from. */
     public Optional<Log.Source> source(LogId id) {
+        return stored(id, reader -> reader.source(Addresses.log(id)));
+    }
+
+    private <T> Optional<T> stored(LogId id, Function<LogReader, T> question) {
         return read(graphs -> Optional.of(graphs.getDefaultGraph())
                 .filter(film -> film.contains(Addresses.log(id), Terms.PROSPECT, ALL))
-                .map(film -> new LogReader(film, columns).source(Addresses.log(id))));
+                .map(film -> question.apply(new LogReader(film, columns))));
     }
 
     /** How many readings a log holds; 0 where there is no such log. */
@@ -221,33 +214,12 @@ public final class Store implements AutoCloseable {
 
     /** The logs that another book than this one classified. */
     public List<LogId> classifiedOtherwise(String rules) {
-        return read(graphs -> StoredLogs.ids(graphs.getDefaultGraph()).stream()
-                .filter(id ->
-                        !graphs.getDefaultGraph().contains(Addresses.log(id), Terms.RULES_REVISION, Literals.of(rules)))
-                .toList());
+        return read(graphs -> StoredLogs.classifiedOtherwise(graphs.getDefaultGraph(), rules));
     }
 
-    /** Writes everything of one prospect, from every graph, as TriG. */
-    public void writePersonal(String prospect, OutputStream out) {
-        read(graphs -> {
-            DatasetGraph his = DatasetGraphFactory.create();
-            new PersonalData(graphs, prospect).quads().forEach(his::add);
-            RDFDataMgr.write(out, his, RDFFormat.TRIG_BLOCKS);
-            return true;
-        });
-    }
-
-    /** Takes out everything of one prospect; what the files still hold goes when they are compacted. */
-    public Erased erase(String prospect, Instant when) {
-        return Txn.calculateWrite(data, () -> Erasing.erase(data, prospect, when));
-    }
-
-    /** Writes the files of the store anew, without what was taken out. */
-    public void compact() {
-        Location place = DatabaseMgr.location(data);
-        if (place != null && !place.isMem()) {
-            DatabaseMgr.compact(data, true);
-        }
+    /** What there is of single people, to be given out or erased. */
+    public Personal personal() {
+        return new Personal(data);
     }
 
     private <T> Optional<T> known(Node node, BiFunction<LogReader, Node, T> reader) {

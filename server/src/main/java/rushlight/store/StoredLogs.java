@@ -38,4 +38,11 @@ final class StoredLogs {
         }
         return its;
     }
+
+    /** The logs that another book than this one classified. */
+    static List<LogId> classifiedOtherwise(Graph film, String rules) {
+        return ids(film).stream()
+                .filter(id -> !film.contains(Addresses.log(id), Terms.RULES_REVISION, Literals.of(rules)))
+                .toList();
+    }
 }

@@ -29,6 +29,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.stream.IntStream;
 import rushlight.archive.Archive;
+import rushlight.film.Log;
 import rushlight.web.http.Server;
 
 /**
@@ -123,7 +124,8 @@ final class Load {
         int[] counted = new int[SHARED];
         int stale = 0;
         Set<String> kept = new HashSet<>();
-        archive.logs().forEach(log -> log.readings()
+        List<Log> logs = archive.logs();
+        logs.forEach(log -> log.readings()
                 .forEach(r -> kept.add(r.rep().prospect() + "/" + r.rep().game() + "/" + r.rep().rep())));
         for (Work work : Work.values()) {
             List<Double> its = new ArrayList<>();
@@ -137,12 +139,12 @@ final class Load {
             stale += client.stale;
         }
         for (int i = 0; i < SHARED; i++) {
-            int there = note(i);
+            int there = note(logs, i);
             if (there != counted[i]) {
                 lost.add("Shared " + i + " was counted up " + counted[i] + " times and stands at " + there);
             }
         }
-        long reps = kept.stream().distinct().count();
+        int reps = kept.size();
         int indexed = archive.watch(film -> film.size());
         if (indexed != reps || archive.lag() != 0) {
             lost.add("The index has " + indexed + " of " + reps + " reps");
@@ -150,8 +152,8 @@ final class Load {
         return new Result(millis, errors, lost, stale);
     }
 
-    private int note(int shared) {
-        return archive.logs().stream()
+    private static int note(List<Log> logs, int shared) {
+        return logs.stream()
                 .flatMap(log -> log.readings().stream())
                 .filter(r -> r.rep().game().equals("shared-" + shared) && r.rep().rep().equals("count"))
                 .mapToInt(r -> Integer.parseInt(r.all("note").get(0)))

@@ -185,7 +185,7 @@ final class Load {
         }
 
         Void until(long end) throws Exception {
-            while (System.nanoTime() < end) {
+            while (System.nanoTime() < end || made < Work.values().length) {
                 Thread.sleep((long) (think.toMillis() * 2 * random.nextDouble()));
                 Work work = next();
                 long start = System.nanoTime();
@@ -198,6 +198,9 @@ final class Load {
         }
 
         private Work next() {
+            if (made < Work.values().length) {
+                return Work.values()[made]; // each of them does everything at least once
+            }
             int dice = random.nextInt(100);
             if (dice < 60) {
                 return Work.ASK;

@@ -29,6 +29,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.stream.IntStream;
 import rushlight.archive.Archive;
+import rushlight.film.Log;
 import rushlight.web.http.Server;
 
 /**
@@ -71,8 +72,7 @@ final class Load {
         }
 
         double percentile(Work work, double share) {
-            double[] sorted =
-                    millis.get(work).stream().mapToDouble(d -> d).sorted().toArray();
+            double[] sorted = millis.get(work).stream().mapToDouble(d -> d).sorted().toArray();
             return sorted.length == 0 ? 0 : sorted[(int) Math.ceil(share * sorted.length) - 1];
         }
     }
@@ -94,8 +94,7 @@ final class Load {
             String address = "http://localhost:" + server.port();
             Client first = new Client(-1, address);
             for (int i = 0; i < SHARED; i++) {
-                first.send(
-                        "POST", "/api/import?name=shared.csv", "text/csv", HEADER + row("Shared " + i, "count", "0"));
+                first.send("POST", "/api/import?name=shared.csv", "text/csv", HEADER + row("Shared " + i, "count", "0"));
             }
             IntStream.range(0, clients).forEach(i -> all.add(new Client(i, address)));
             long end = System.nanoTime() + time.toNanos();
@@ -125,10 +124,9 @@ final class Load {
         int[] counted = new int[SHARED];
         int stale = 0;
         Set<String> kept = new HashSet<>();
-        archive.logs()
-                .forEach(log -> log.readings()
-                        .forEach(r -> kept.add(r.rep().prospect() + "/"
-                                + r.rep().game() + "/" + r.rep().rep())));
+        List<Log> logs = archive.logs();
+        logs.forEach(log -> log.readings()
+                .forEach(r -> kept.add(r.rep().prospect() + "/" + r.rep().game() + "/" + r.rep().rep())));
         for (Work work : Work.values()) {
             List<Double> its = new ArrayList<>();
             clients.forEach(c -> its.addAll(c.millis.get(work)));
@@ -141,12 +139,12 @@ final class Load {
             stale += client.stale;
         }
         for (int i = 0; i < SHARED; i++) {
-            int there = note(i);
+            int there = note(logs, i);
             if (there != counted[i]) {
                 lost.add("Shared " + i + " was counted up " + counted[i] + " times and stands at " + there);
             }
         }
-        long reps = kept.stream().distinct().count();
+        int reps = kept.size();
         int indexed = archive.watch(film -> film.size());
         if (indexed != reps || archive.lag() != 0) {
             lost.add("The index has " + indexed + " of " + reps + " reps");
@@ -154,11 +152,10 @@ final class Load {
         return new Result(millis, errors, lost, stale);
     }
 
-    private int note(int shared) {
-        return archive.logs().stream()
+    private static int note(List<Log> logs, int shared) {
+        return logs.stream()
                 .flatMap(log -> log.readings().stream())
-                .filter(r -> r.rep().game().equals("shared-" + shared)
-                        && r.rep().rep().equals("count"))
+                .filter(r -> r.rep().game().equals("shared-" + shared) && r.rep().rep().equals("count"))
                 .mapToInt(r -> Integer.parseInt(r.all("note").get(0)))
                 .sum();
     }
@@ -188,7 +185,7 @@ final class Load {
         }
 
         Void until(long end) throws Exception {
-            while (System.nanoTime() < end) {
+            while (System.nanoTime() < end || made < Work.values().length) {
                 Thread.sleep((long) (think.toMillis() * 2 * random.nextDouble()));
                 Work work = next();
                 long start = System.nanoTime();
@@ -201,6 +198,9 @@ final class Load {
         }
 
         private Work next() {
+            if (made < Work.values().length) {
+                return Work.values()[made]; // each of them does everything at least once
+            }
             int dice = random.nextInt(100);
             if (dice < 60) {
                 return Work.ASK;
@@ -274,8 +274,8 @@ final class Load {
             if (answer.statusCode() == 200) {
                 return true;
             }
-            errors.add(
-                    answer.request().method() + " " + answer.uri() + ": " + answer.statusCode() + " " + answer.body());
+            errors.add(answer.request().method() + " " + answer.uri() + ": " + answer.statusCode() + " "
+                    + answer.body());
             return false;
         }
 

@@ -28,6 +28,22 @@ final class FolderLock implements AutoCloseable {
         this.lock = lock;
     }
 
+    /**
+     * Makes a folder where there is none.
+     *
+     * @throws FolderException where it cannot be made
+     */
+    static void make(Path folder) {
+        try {
+            Files.createDirectories(folder);
+        } catch (IOException e) {
+            throw new FolderException(
+                    "The data folder " + folder
+                            + " cannot be made: is there a file of that name, or no permission to write?",
+                    e);
+        }
+    }
+
     static FolderLock take(Path folder) {
         Path file = folder.resolve(FILE);
         try {

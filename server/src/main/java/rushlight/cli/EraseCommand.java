@@ -27,9 +27,9 @@ import rushlight.store.Erased;
         name = "erase",
         mixinStandardHelpOptions = true,
         description = {
-            "Erases everything that is kept of one prospect: film, history, opinions, projections, reports.",
+            "Erases everything that is kept of one prospect.",
             "",
-            "It cannot be taken back, so his name is asked for once more. In texts about others his name is blacked"
+            "Film, history, opinions, projections, plans, reports. It cannot be taken back, so his name is asked for once more. In texts about others his name is blacked"
                     + " out. Give him what is kept of him first, if he wants it: rushlight export --person. Stop the"
                     + " server meanwhile.",
             ""

@@ -10,7 +10,9 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.HexFormat;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.function.Predicate;
@@ -132,12 +134,15 @@ public final class Ontology {
 
     private static Graph turtle(Predicate<String> wanted) {
         JenaSystem.init();
-        List<List<Triple>> read =
+        List<ReadFile> read =
                 files().stream().filter(name -> name.endsWith(".ttl")).filter(wanted).toList().parallelStream()
                         .map(name -> parse(name, resource(name)))
                         .toList();
         Graph graph = GraphFactory.createDefaultGraph();
-        read.forEach(statements -> statements.forEach(graph::add));
+        for (ReadFile file : read) {
+            file.statements().forEach(graph::add);
+            graph.getPrefixMapping().setNsPrefixes(file.prefixes());
+        }
         return graph;
     }
 
@@ -192,16 +197,24 @@ public final class Ontology {
         }
     }
 
+    /** What stands in one file, and what it calls its addresses for short. */
+    private record ReadFile(List<Triple> statements, Map<String, String> prefixes) {}
+
     /**
      * The statements of one shipped file. Its addresses are whole, and its tests hold them to the standard: no reader asks
      * again.
      */
-    private static List<Triple> parse(String name, byte[] bytes) {
-        List<Triple> statements = new ArrayList<>();
+    private static ReadFile parse(String name, byte[] bytes) {
+        ReadFile file = new ReadFile(new ArrayList<>(), new LinkedHashMap<>());
         StreamRDF into = new StreamRDFBase() {
             @Override
             public void triple(Triple statement) {
-                statements.add(statement);
+                file.statements().add(statement);
+            }
+
+            @Override
+            public void prefix(String prefix, String address) {
+                file.prefixes().put(prefix, address);
             }
         };
         try {
@@ -210,7 +223,7 @@ public final class Ontology {
                     .resolveURIs(false)
                     .checking(false)
                     .parse(into);
-            return statements;
+            return file;
         } catch (RiotException e) {
             throw new BrokenBookException(name + " cannot be read as Turtle: " + e.getMessage());
         }

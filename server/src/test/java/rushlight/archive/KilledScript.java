@@ -126,7 +126,7 @@ final class KilledScript {
     }
 
     private boolean remove(Step step) {
-        Map<String, String> its = film.getOrDefault(step.log(), Map.of());
+        Map<String, String> its = film.getOrDefault(step.log(), new TreeMap<>());
         if (its.remove("r" + step.rep()) == null) {
             return false;
         }

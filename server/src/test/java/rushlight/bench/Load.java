@@ -271,7 +271,7 @@ final class Load {
         }
 
         private boolean good(HttpResponse<String> answer) {
-            if (answer.statusCode() == 200) {
+            if (answer.statusCode() == 200 || answer.statusCode() == 201) {
                 return true;
             }
             errors.add(answer.request().method() + " " + answer.uri() + ": " + answer.statusCode() + " "

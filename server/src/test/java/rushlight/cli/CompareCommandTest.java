@@ -32,13 +32,13 @@ class CompareCommandTest {
     }
 
     @Test
-    void what_tells_two_men_apart_is_said_with_its_range_and_how_many_comparisons_were_made() {
+    void what_may_tell_two_men_apart_is_said_with_its_range_and_how_many_comparisons_were_made() {
         Said said = compare("Tavish Mordell", "keverne-toll").isPolite();
 
         assertThat(said.code()).isZero();
         assertThat(said.out())
                 .startsWith("Tavish Mordell, Keverne Toll, side by side")
-                .contains("The tape tells them apart")
+                .contains("Leaning; it may be luck")
                 .containsPattern("points between\\s+them,\\s+likely\\s+range")
                 .containsPattern("\\d+ comparisons made\\. Looked at one by one, about \\d+ would look");
         assertThat(said.out().lines()).allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(Page.WIDTH));
@@ -53,9 +53,9 @@ class CompareCommandTest {
                         .out());
 
         assertThat(answer.get("prospects")).hasSize(2);
-        assertThat(answer.at("/findings/0/apart").asBoolean()).isTrue();
+        assertThat(answer.at("/findings/0/apart").asBoolean()).isFalse();
         JsonNode first = answer.at("/findings/0/differences/0");
-        assertThat(first.get("adjusted").asDouble()).isBetween(first.get("p").asDouble(), 0.10);
+        assertThat(first.get("adjusted").asDouble()).as("over the house's tenth, so it may be luck").isBetween(0.10, 1.0);
         assertThat(first.get("low").asDouble())
                 .isLessThan(first.get("difference").asDouble());
     }

@@ -2,6 +2,8 @@ package rushlight.web.http;
 
 import io.javalin.http.Context;
 import io.javalin.http.HandlerType;
+import java.net.URLDecoder;
+import java.nio.charset.StandardCharsets;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
@@ -38,9 +40,22 @@ final class Guard {
         if (!answersToAnyName && !HERE.contains(name(ctx.header("Host")))) {
             throw Problem.of(421, "This server answers to localhost alone.").thrown();
         }
+        if (!isWritten(ctx.path())) {
+            throw Problem.of(400, "The address has a % that stands for no character.")
+                    .thrown();
+        }
         if (!READING.contains(ctx.method()) && isFromElsewhere(ctx)) {
             throw Problem.of(403, "Pages of other sites may not change anything here.")
                     .thrown();
+        }
+    }
+
+    private static boolean isWritten(String path) {
+        try {
+            URLDecoder.decode(path, StandardCharsets.UTF_8);
+            return true;
+        } catch (IllegalArgumentException e) {
+            return false;
         }
     }
 

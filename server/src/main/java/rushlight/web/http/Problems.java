@@ -6,7 +6,9 @@ import io.javalin.http.HttpResponseException;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.eclipse.jetty.http.HttpException;
 import org.eclipse.jetty.http.HttpHeader;
+import org.eclipse.jetty.io.EofException;
 import org.eclipse.jetty.io.Content;
 import org.eclipse.jetty.server.Request;
 import org.eclipse.jetty.server.Response;
@@ -69,12 +71,29 @@ final class Problems {
     }
 
     private Problem broken(Context ctx, Exception e) {
+        Optional<Problem> unheard = unheard(e);
+        if (unheard.isPresent()) {
+            return unheard.get();
+        }
         String request = watching.broke(ctx, e);
         return unwritable(e)
                 .orElseGet(() -> Problem.of(
                         500,
                         "Something broke; nothing was half stored. The program's log says where, under request "
                                 + request + "."));
+    }
+
+    /** What came over the line and was no request, or ended before its end; empty where something else broke. */
+    private static Optional<Problem> unheard(Throwable e) {
+        for (Throwable cause = e; cause != null; cause = cause.getCause()) {
+            if (cause instanceof HttpException refused && refused.getCode() / 100 == 4) {
+                return Optional.of(Problem.of(refused.getCode(), sentence(refused.getCode())));
+            }
+            if (cause instanceof EofException) {
+                return Optional.of(Problem.of(400, "The request broke off before its end. Nothing was kept of it."));
+            }
+        }
+        return Optional.empty();
     }
 
     /** What could not be written, and what became of it; empty where something else broke. */

@@ -42,7 +42,7 @@ class EveryPageTest {
         /rep                                                               | Whose, and where
         /import                                                            | Drop a CSV here
         /notes                                                             | Drop notes here
-        /compare?id=tavish-mordell&id=keverne-toll                         | Where the tape tells them apart
+        /compare?id=tavish-mordell&id=keverne-toll                         | nobody can tell them apart for sure
         /cross-check                                                       | of them they read differently somewhere
         /sign-in                                                           | Nobody has to sign in here
         /plan                                                              | Choose a player

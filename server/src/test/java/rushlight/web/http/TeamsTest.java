@@ -15,6 +15,7 @@ import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -35,6 +36,9 @@ import rushlight.archive.Archive;
  */
 @DisplayNameGeneration(ReplaceUnderscores.class)
 class TeamsTest {
+    /** Both questions stand in the record of what is done, the hour in a backup, and what the machine does in its measures. */
+    private static final Set<String> CHANGES_BY_ITSELF = Set.of("/api/audit", "/api/backup", "/metrics");
+
     private static final ObjectMapper JSON = new ObjectMapper();
     private static final String THEIRS = "Kim Orr";
     private static final String OURS = "Pat Sorley";
@@ -140,7 +144,7 @@ class TeamsTest {
             HttpResponse<String> unknown =
                     guests.get(filled(path, true) + query(whole, true), "Authorization", bearer(OURS));
             assertThat(seen.statusCode()).as(path).isEqualTo(unknown.statusCode());
-            if (!path.equals("/api/audit")) { // both questions stand in it
+            if (!CHANGES_BY_ITSELF.contains(path)) {
                 assertThat(same(seen.body())).as(path).isEqualTo(same(unknown.body()));
             }
         }

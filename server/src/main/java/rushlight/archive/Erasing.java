@@ -54,7 +54,7 @@ public final class Erasing {
 
     private void finish() {
         store.personal().compact();
-        index.rebuild();
+        index.fill();
         try {
             Files.deleteIfExists(folder.resolve(UNFINISHED));
         } catch (IOException e) {

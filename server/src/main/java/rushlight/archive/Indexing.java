@@ -84,6 +84,11 @@ final class Indexing implements AutoCloseable {
         guarded(() -> index.rebuild(Stream.empty(), List.of(), new IndexState(store.revision(), NO_BOOK)));
     }
 
+    /** Indexes everything as it was classified. */
+    void fill() {
+        guarded(this::indexAll);
+    }
+
     /** How many changes of the film the index has not taken in; 0 where the two are in step. */
     long lag() {
         return store.revision() - index.state().map(IndexState::revision).orElse(0L);

@@ -9,7 +9,6 @@ import rushlight.evidence.Side;
 import rushlight.evidence.Verdict;
 import rushlight.findings.Judged;
 import rushlight.findings.Measure;
-import rushlight.findings.Polarity;
 import rushlight.findings.Severity;
 import rushlight.knowledge.TrainedSkill;
 
@@ -37,7 +36,7 @@ record Ranked(Judged gap, TrainedSkill skill, Optional<ShownSkill> shown, int sc
         double perGame = (double) rate.opportunities() / Math.max(1, games);
         double sure = sure(gap);
         double score = 1000
-                * shortfall(gap, shown)
+                * shortfall(gap)
                 * cost(gap.finding().severity())
                 * sure
                 * Math.sqrt(Math.min(1, perGame / OFTEN))
@@ -101,12 +100,6 @@ record Ranked(Judged gap, TrainedSkill skill, Optional<ShownSkill> shown, int sc
         return verdict == Verdict.CONFIRMED ? 0.95 : verdict == Verdict.LIKELY ? 0.80 : 0.50;
     }
 
-    /** How far the skill falls short where film counts it and it does; else how far the gap does. */
-    private static double shortfall(Judged gap, Optional<ShownSkill> shown) {
-        double skill = shown.map(film -> shortfall(film.judged())).orElse(0.0);
-        return skill > 0 ? skill : shortfall(gap);
-    }
-
     /** How far the good rate is below what a coach wants, as a part of it: 0 to 1. */
     private static double shortfall(Judged gap) {
         OptionalDouble line = gap.finding().standard().line();
@@ -114,8 +107,7 @@ record Ranked(Judged gap, TrainedSkill skill, Optional<ShownSkill> shown, int sc
         if (line.isEmpty() || gap.finding().measure() != Measure.RATE || rate.opportunities() < Line.FLOOR) {
             return MIDDLE;
         }
-        boolean strength = gap.finding().polarity() == Polarity.STRENGTH;
-        boolean bad = (gap.finding().standard().side().orElse(Side.ABOVE) == Side.ABOVE) != strength;
+        boolean bad = gap.finding().standard().side().orElse(Side.ABOVE) == Side.ABOVE;
         double event = (rate.events() + 0.5) / (rate.opportunities() + 1.0);
         double good = bad ? 1 - event : event;
         double wanted = Math.min(0.95, (bad ? 1 - line.getAsDouble() : line.getAsDouble()) + ABOVE_THE_LINE);

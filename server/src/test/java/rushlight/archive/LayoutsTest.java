@@ -32,8 +32,7 @@ class LayoutsTest {
         }
 
         assertThat(Settings.in(folder).format()).isEqualTo(2);
-        assertThat(Settings.in(folder).evaluators())
-                .containsExactly("Eyes 9", "Eyes 0", "Eyes 1");
+        assertThat(Settings.in(folder).evaluators()).containsExactly("Eyes 9", "Eyes 0", "Eyes 1");
     }
 
     @Test

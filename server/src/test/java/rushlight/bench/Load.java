@@ -72,7 +72,8 @@ final class Load {
         }
 
         double percentile(Work work, double share) {
-            double[] sorted = millis.get(work).stream().mapToDouble(d -> d).sorted().toArray();
+            double[] sorted =
+                    millis.get(work).stream().mapToDouble(d -> d).sorted().toArray();
             return sorted.length == 0 ? 0 : sorted[(int) Math.ceil(share * sorted.length) - 1];
         }
     }
@@ -94,7 +95,8 @@ final class Load {
             String address = "http://localhost:" + server.port();
             Client first = new Client(-1, address);
             for (int i = 0; i < SHARED; i++) {
-                first.send("POST", "/api/import?name=shared.csv", "text/csv", HEADER + row("Shared " + i, "count", "0"));
+                first.send(
+                        "POST", "/api/import?name=shared.csv", "text/csv", HEADER + row("Shared " + i, "count", "0"));
             }
             IntStream.range(0, clients).forEach(i -> all.add(new Client(i, address)));
             long end = System.nanoTime() + time.toNanos();
@@ -126,7 +128,8 @@ final class Load {
         Set<String> kept = new HashSet<>();
         List<Log> logs = archive.logs();
         logs.forEach(log -> log.readings()
-                .forEach(r -> kept.add(r.rep().prospect() + "/" + r.rep().game() + "/" + r.rep().rep())));
+                .forEach(r -> kept.add(r.rep().prospect() + "/" + r.rep().game() + "/"
+                        + r.rep().rep())));
         for (Work work : Work.values()) {
             List<Double> its = new ArrayList<>();
             clients.forEach(c -> its.addAll(c.millis.get(work)));
@@ -155,7 +158,8 @@ final class Load {
     private static int note(List<Log> logs, int shared) {
         return logs.stream()
                 .flatMap(log -> log.readings().stream())
-                .filter(r -> r.rep().game().equals("shared-" + shared) && r.rep().rep().equals("count"))
+                .filter(r -> r.rep().game().equals("shared-" + shared)
+                        && r.rep().rep().equals("count"))
                 .mapToInt(r -> Integer.parseInt(r.all("note").get(0)))
                 .sum();
     }
@@ -274,8 +278,8 @@ final class Load {
             if (answer.statusCode() == 200 || answer.statusCode() == 201) {
                 return true;
             }
-            errors.add(answer.request().method() + " " + answer.uri() + ": " + answer.statusCode() + " "
-                    + answer.body());
+            errors.add(
+                    answer.request().method() + " " + answer.uri() + ": " + answer.statusCode() + " " + answer.body());
             return false;
         }
 

@@ -55,7 +55,9 @@ class CompareCommandTest {
         assertThat(answer.get("prospects")).hasSize(2);
         assertThat(answer.at("/findings/0/apart").asBoolean()).isFalse();
         JsonNode first = answer.at("/findings/0/differences/0");
-        assertThat(first.get("adjusted").asDouble()).as("over the house's tenth, so it may be luck").isBetween(0.10, 1.0);
+        assertThat(first.get("adjusted").asDouble())
+                .as("over the house's tenth, so it may be luck")
+                .isBetween(0.10, 1.0);
         assertThat(first.get("low").asDouble())
                 .isLessThan(first.get("difference").asDouble());
     }

@@ -37,6 +37,7 @@ import rushlight.web.http.Server;
  * each after the version he saw, and add reps to the same few games; what was acknowledged must be there at the end.
  */
 final class Load {
+    private static final List<Work> IN_TURN = List.of(Work.values());
     private static final ObjectMapper JSON = new ObjectMapper();
     private static final int SHARED = 4;
     private static final String HEADER = "rep,prospect,game,phase,exchange,second_move_time,result,evaluator,note\n";
@@ -202,8 +203,8 @@ final class Load {
         }
 
         private Work next() {
-            if (made < Work.values().length) {
-                return Work.values()[made]; // each of them does everything at least once
+            if (made < IN_TURN.size()) {
+                return IN_TURN.get(made); // each of them does everything at least once
             }
             int dice = random.nextInt(100);
             if (dice < 60) {

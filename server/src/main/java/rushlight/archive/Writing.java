@@ -5,6 +5,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.Collection;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 import rushlight.film.Log;
 import rushlight.film.LogId;
 import rushlight.film.Prospect;
@@ -41,8 +42,17 @@ final class Writing {
     long write(Collection<Log> logs, Collection<LogId> gone, Collection<Prospect> prospects, Change.Note note) {
         List<LogFacts> facts = logs.parallelStream().map(book::classified).toList();
         long revision = store.change(new Change(classified(facts), gone, prospects, note.by(by)), fingerprint(), now());
-        index.follow(facts.stream(), gone, prospects, revision);
+        index.follow(facts.stream(), gone, known(logs, prospects), revision);
         return revision;
+    }
+
+    /** Everybody a change speaks of, as the store knows him now: an index made anew would hold him, too. */
+    private List<Prospect> known(Collection<Log> logs, Collection<Prospect> listed) {
+        return Stream.concat(logs.stream().map(Log::prospect), listed.stream())
+                .map(Prospect::id)
+                .distinct()
+                .flatMap(id -> store.prospect(id).stream())
+                .toList();
     }
 
     static List<Classified> classified(List<LogFacts> logs) {

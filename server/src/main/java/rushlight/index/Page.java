@@ -1,7 +1,9 @@
 package rushlight.index;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
+import java.util.stream.Stream;
 import rushlight.knowledge.Concept;
 
 /**
@@ -20,9 +22,11 @@ public record Page(String id, String label, List<String> names, String about) {
     /** The page of a concept; found by every label it has, the spoken ones among them. */
     public static Page of(Concept concept) {
         List<String> names = new ArrayList<>(List.of(concept.label(), concept.slug()));
-        names.addAll(concept.altLabels());
-        names.addAll(concept.hiddenLabels());
-        names.addAll(concept.contextLabels());
+        // In an order of their own: a graph gives them in another each time the program starts.
+        Stream.of(concept.altLabels(), concept.hiddenLabels(), concept.contextLabels())
+                .flatMap(Collection::stream)
+                .sorted()
+                .forEach(names::add);
         return new Page(concept.slug(), concept.label(), names, concept.definition());
     }
 }

@@ -24,6 +24,7 @@ class LicensesIT {
             "Apache-2.0",
             "BSD-2-Clause",
             "BSD-3-Clause",
+            "CC0-1.0",
             "CDDL-1.0",
             "EPL-1.0",
             "EPL-2.0",

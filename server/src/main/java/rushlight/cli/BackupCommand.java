@@ -22,15 +22,15 @@ import rushlight.archive.BackupManifest;
 import rushlight.archive.FolderInUseException;
 import rushlight.store.Holdings;
 
-/** Writes everything a data folder holds into one file. */
+/** Writes film, and all that people keep, into one file. */
 @Command(
         name = "backup",
         mixinStandardHelpOptions = true,
         description = {
-            "Writes everything that the data folder holds into one file.",
+            "Writes film, and all that people keep, into one file.",
             "",
-            "Film, history, saved questions, opinions, projections, decisions, settings and your own terms, with a"
-                    + " checksum for each part. The file is read back before it takes its place. While rushlight serve"
+            "Film, history, saved questions, opinions, projections, plans, report texts, decisions, settings and your"
+                    + " own terms, with a checksum for each part; not accounts and their record. The file is read back before it takes its place. While rushlight serve"
                     + " runs, ask it: curl -o FILE http://localhost:7070/api/backup",
             ""
         },

@@ -6,8 +6,7 @@ import rushlight.plan.PlanAnswer;
 import rushlight.plan.PlanRequest;
 
 /**
- * Which plan a report tells of. This is the place for a plan that somebody kept: until one is, it is the plan of a request that
- * leaves everything open.
+ * Which plan a report tells of: that of a request that leaves everything open. A plan that somebody kept has a sheet of its own.
  */
 @FunctionalInterface
 public interface ReportPlans {

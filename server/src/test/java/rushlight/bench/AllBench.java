@@ -181,7 +181,7 @@ public final class AllBench {
         if (reps() > MOST_IN_MEMORY) {
             return "left out: memory";
         }
-        try (Connection tables = engines.tables(film, work)) {
+        try (Connection tables = engines.tables(film)) {
             return beside(index, counted, () -> engines.tables(tables));
         }
     }

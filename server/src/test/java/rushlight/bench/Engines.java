@@ -28,7 +28,6 @@ import rushlight.archive.Archive;
 import rushlight.film.Log;
 import rushlight.film.Reading;
 import rushlight.film.Step;
-import rushlight.film.csv.FilmLogWriter;
 import rushlight.index.Count;
 import rushlight.situation.Situation;
 
@@ -115,15 +114,10 @@ final class Engines {
         return counts;
     }
 
-    /** Puts the same film into tables of H2 in memory: reps from its CSV, their steps, and the wider terms of each term. */
-    Connection tables(List<Log> logs, Path work) throws IOException, SQLException {
-        Path csv = work.resolve("film.csv");
-        try (var out = Files.newBufferedWriter(csv)) {
-            FilmLogWriter.of(archive.book().taxonomy().film()).write(logs, out);
-        }
+    /** Puts the same film into tables of H2 in memory: reps, their steps, and the wider terms of each term. */
+    Connection tables(List<Log> logs) throws SQLException {
         Connection tables = DriverManager.getConnection("jdbc:h2:mem:film");
         try (Statement statement = tables.createStatement()) {
-            statement.execute("CREATE TABLE film AS SELECT * FROM CSVREAD('" + csv + "', NULL, 'charset=UTF-8')");
             statement.execute("CREATE TABLE rep (id INT PRIMARY KEY, prospect VARCHAR)");
             statement.execute("CREATE TABLE step (rep INT, his BOOLEAN, concept VARCHAR)");
             statement.execute("CREATE TABLE wider (concept VARCHAR, wide VARCHAR)");
@@ -134,7 +128,6 @@ final class Engines {
             statement.execute("CREATE INDEX wider_wide ON wider (wide)");
             statement.execute("ANALYZE");
         }
-        Files.delete(csv);
         return tables;
     }
 

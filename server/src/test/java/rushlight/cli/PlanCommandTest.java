@@ -41,8 +41,15 @@ class PlanCommandTest {
     private static Path league;
 
     @BeforeAll
-    static void the_league_is_imported_once() {
-        assertThat(Said.to("demo", "--data", league.toString()).code()).isZero();
+    static void his_film_is_imported_once() {
+        assertThat(Said.to(
+                                "import",
+                                "--data",
+                                league.toString(),
+                                "../demo-data/prospects.csv",
+                                "../demo-data/logs/lucan-whitlow.csv")
+                        .code())
+                .isZero();
     }
 
     @Test

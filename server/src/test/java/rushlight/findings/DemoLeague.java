@@ -39,8 +39,16 @@ public final class DemoLeague {
         return new DemoLeague();
     }
 
-    /** Reads, classifies and assesses everybody. */
+    /** Everybody read, classified and assessed: once, when it is first asked for. */
     public static DemoLeague assessed() {
+        return Once.LEAGUE;
+    }
+
+    private static final class Once {
+        static final DemoLeague LEAGUE = made();
+    }
+
+    private static DemoLeague made() {
         Ontology ontology = Ontology.packaged();
         Taxonomy taxonomy = Taxonomy.of(ontology);
         RepRules rules = RepRules.of(ontology, taxonomy);

@@ -92,7 +92,7 @@ class RoleFitTest {
         "Dashiell Morwen, two-gap-task, 49, 52"
     })
     void the_counts_are_those_of_the_files(String prospect, String task, int events, int opportunities) {
-        Judged judged = League.KNOWN.of(prospect).counted(task).orElseThrow();
+        Judged judged = DemoLeague.assessed().of(prospect).counted(task).orElseThrow();
         assertThat(judged.outcome().rate()).isEqualTo(new Rate(events, opportunities));
         assertThat(judged.evidence().reps()).hasSize(opportunities);
         assertThat(judged.evidence().reps().stream().filter(Evidence.Rep::event))
@@ -101,7 +101,7 @@ class RoleFitTest {
 
     @Test
     void a_fit_is_shown_just_where_all_that_is_required_is() {
-        assertThat(League.KNOWN.assessments()).allSatisfy(one -> {
+        assertThat(DemoLeague.assessed().assessments()).allSatisfy(one -> {
             assertThat(one.roles()).hasSize(6);
             assertThat(one.roles()).allSatisfy(fit -> {
                 assertThat(fit.fit() == Shown.SHOWN)
@@ -110,7 +110,7 @@ class RoleFitTest {
             });
             assertThat(one.roles()).isSortedAccordingTo(RoleFit.bestFirst());
         });
-        List<Shown> all = League.KNOWN.assessments().stream()
+        List<Shown> all = DemoLeague.assessed().assessments().stream()
                 .flatMap(one -> one.roles().stream())
                 .map(RoleFit::fit)
                 .collect(Collectors.toList());
@@ -164,10 +164,5 @@ class RoleFitTest {
                 .filter(need -> need.asked().slug().equals(asked))
                 .findFirst()
                 .orElseThrow();
-    }
-
-    /** Assessed once, when it is first asked for. */
-    private static final class League {
-        static final DemoLeague KNOWN = DemoLeague.assessed();
     }
 }

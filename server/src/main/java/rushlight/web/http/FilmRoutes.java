@@ -15,6 +15,7 @@ import rushlight.film.Game;
 import rushlight.film.Prospect;
 import rushlight.findings.Assessment;
 import rushlight.findings.Finding;
+import rushlight.findings.Peers;
 import rushlight.findings.Profile;
 import rushlight.index.Footage;
 import rushlight.index.IndexedRep;
@@ -107,7 +108,12 @@ final class FilmRoutes {
             boolean peers = Request.flag(ctx, "peers", false);
             return AssessAnswer.of(
                     assessed,
-                    peers ? beside.with(archive.book().peers(league(footage)), assessed) : beside,
+                    peers
+                            ? beside.with(
+                                    footage.once(
+                                            Peers.class, all -> archive.book().peers(league(all))),
+                                    assessed)
+                            : beside,
                     Request.flag(ctx, "reps", true));
         });
     }

@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -64,6 +65,7 @@ class ReportOnPaperTest {
     private static ProspectReports reports;
 
     /** Every report of the league on letter paper, made once: the page and the PDF by the prospect's name. */
+    private static final Map<String, Material> MATERIALS = new HashMap<>();
     private static final Map<String, String> PAGES = new LinkedHashMap<>();
 
     private static final Map<String, byte[]> PDFS = new LinkedHashMap<>();
@@ -366,7 +368,10 @@ class ReportOnPaperTest {
     }
 
     private static Material material(String id) {
-        return ReportMaterial.with(ReportMaterial.of(archive, id).orElseThrow(), ReportPlans.made(archive.book()));
+        return MATERIALS.computeIfAbsent(
+                id,
+                one -> ReportMaterial.with(
+                        ReportMaterial.of(archive, one).orElseThrow(), ReportPlans.made(archive.book())));
     }
 
     private static String onScreen(String page) {

@@ -209,7 +209,7 @@ public final class Archive implements AutoCloseable {
 
     /** Gives out or erases everything of one prospect. */
     public Erasing erasing() {
-        return new Erasing(folder, store, index);
+        return new Erasing(folder, store, index, one);
     }
 
     /** Classifies and indexes everything again, as after a change of the book. */
@@ -231,11 +231,11 @@ public final class Archive implements AutoCloseable {
     @Override
     public void close() {
         one.lock();
-        try {
-            index.close();
-            store.close();
+        try (lock;
+                store;
+                index) {
+            // Each is closed, whatever becomes of the one before it.
         } finally {
-            lock.close();
             one.unlock();
         }
     }

@@ -17,7 +17,6 @@ import rushlight.index.Footage;
 import rushlight.index.IndexState;
 import rushlight.index.RepIndex;
 import rushlight.situation.LogFacts;
-import rushlight.store.FullDiskException;
 import rushlight.store.Store;
 
 /**
@@ -45,7 +44,12 @@ final class Indexing implements AutoCloseable {
     /** Opens the index in a folder and brings it up to the store. */
     static Indexing in(Path folder, Book book, Store store) {
         Indexing indexing = new Indexing(folder, book, store);
-        indexing.catchUp();
+        try {
+            indexing.catchUp();
+        } catch (RuntimeException e) {
+            indexing.close();
+            throw e;
+        }
         return indexing;
     }
 
@@ -60,9 +64,10 @@ final class Indexing implements AutoCloseable {
     /**
      * Follows a change that the store has made.
      *
-     * @throws FullDiskException where the index could not be written; the change is stored all the same
+     * @throws IndexBehindException where the index could not be written; the change is stored all the same
      */
-    void follow(Stream<LogFacts> facts, Collection<LogId> gone, Collection<Prospect> prospects, long revision) {
+    synchronized void follow(
+            Stream<LogFacts> facts, Collection<LogId> gone, Collection<Prospect> prospects, long revision) {
         if (behind) {
             catchUpAnew();
             return;
@@ -71,21 +76,22 @@ final class Indexing implements AutoCloseable {
     }
 
     /** Classifies and indexes everything again, as after a change of the book. */
-    void rebuild() {
+    synchronized void rebuild() {
         if (behind) {
             openAnew();
         }
         classify(store.logs());
         guarded(this::indexAll);
+        behind = false;
     }
 
     /** Holds nothing and is of no book until it is rebuilt; should that not come, the next opening makes it anew. */
-    void empty() {
+    synchronized void empty() {
         guarded(() -> index.rebuild(Stream.empty(), List.of(), new IndexState(store.revision(), NO_BOOK)));
     }
 
     /** Indexes everything as it was classified. */
-    void fill() {
+    synchronized void fill() {
         guarded(this::indexAll);
     }
 
@@ -114,13 +120,13 @@ final class Indexing implements AutoCloseable {
         if (behind) {
             openAnew();
             catchUp();
+            behind = false;
         }
     }
 
     private synchronized void openAnew() {
         RepIndex old = index;
         index = guarded(this::open);
-        behind = false;
         try {
             old.close();
         } catch (RuntimeException e) {

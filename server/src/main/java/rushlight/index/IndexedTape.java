@@ -19,6 +19,7 @@ import org.apache.lucene.index.LeafReaderContext;
 import org.apache.lucene.index.ReaderUtil;
 import org.apache.lucene.index.SortedSetDocValues;
 import org.apache.lucene.search.IndexSearcher;
+import org.jspecify.annotations.Nullable;
 import rushlight.film.Prospect;
 import rushlight.situation.ReadTwice;
 import rushlight.situation.ReadingChoice;
@@ -43,6 +44,7 @@ final class IndexedTape implements Tape {
 
     private final Map<Situation, BitSet> fitting = new HashMap<>();
     private List<Sighting> sightings = List.of();
+    private @Nullable ReadTwice twice;
 
     IndexedTape(IndexSearcher searcher, Conditions conditions, Shelf.Played played) {
         this.searcher = searcher;
@@ -167,9 +169,11 @@ final class IndexedTape implements Tape {
 
     @Override
     public Optional<ReadTwice> readTwice() {
-        return played.games().stream().allMatch(game -> game.twice().isEmpty())
-                ? Optional.empty()
-                : Optional.of(new ReadTwice(readBy(ReadingChoice.Two::first), readBy(ReadingChoice.Two::second)));
+        if (twice == null
+                && played.games().stream().anyMatch(game -> !game.twice().isEmpty())) {
+            twice = new ReadTwice(readBy(ReadingChoice.Two::first), readBy(ReadingChoice.Two::second));
+        }
+        return Optional.ofNullable(twice);
     }
 
     private Tape readBy(ToIntFunction<ReadingChoice.Two> one) {

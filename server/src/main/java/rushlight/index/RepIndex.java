@@ -174,8 +174,8 @@ public final class RepIndex implements AutoCloseable {
             change.make();
             writer.setLiveCommitData(state.commitData().entrySet());
             writer.commit();
-            done = true;
             searchers.maybeRefreshBlocking();
+            done = true;
             opened = null;
         } catch (IOException e) {
             throw unreadable(e);

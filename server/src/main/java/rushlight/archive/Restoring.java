@@ -18,6 +18,7 @@ import rushlight.knowledge.BrokenBookException;
 import rushlight.store.Holdings;
 import rushlight.store.Store;
 import rushlight.store.UnreadableStatementsException;
+import rushlight.store.Whole;
 
 /**
  * Makes a data folder of a backup. It is built beside its place and counted there; only what is whole is moved into it, in
@@ -60,11 +61,12 @@ public final class Restoring {
                             + " --force: what is there is then kept under another name. Nothing was touched.");
         }
         try (BackupFile backup = BackupFile.open(file)) {
-            make(parent(place));
+            Files.createDirectories(parent(place));
             demandRoom(backup, parent(place));
             Path built = Files.createTempDirectory(parent(place), place.getFileName() + ".restoring-");
             try {
                 Optional<String> unread = build(backup, built);
+                Whole.letGo(built.resolve(Archive.STORE));
                 Optional<Path> aside = moveIn(built, place, taken);
                 return new Restored(backup.manifest(), aside, unread);
             } finally {
@@ -166,10 +168,6 @@ public final class Restoring {
             throw new RefusedBackupException("A backup is not restored into " + place + " itself.");
         }
         return parent;
-    }
-
-    private static void make(Path folder) throws IOException {
-        Files.createDirectories(folder);
     }
 
     private static void remove(Path folder) throws IOException {

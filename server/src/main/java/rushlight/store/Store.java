@@ -22,7 +22,6 @@ import org.apache.jena.sparql.core.DatasetGraph;
 import org.apache.jena.sys.JenaSystem;
 import org.apache.jena.system.Txn;
 import org.apache.jena.tdb2.DatabaseMgr;
-import org.apache.jena.tdb2.sys.TDBInternal;
 import org.apache.jena.vocabulary.RDFS;
 import rushlight.film.Game;
 import rushlight.film.Log;
@@ -219,7 +218,7 @@ public final class Store implements AutoCloseable {
 
     /** What there is of single people, to be given out or erased. */
     public Personal personal() {
-        return new Personal(data);
+        return new Personal(data, room);
     }
 
     private <T> Optional<T> known(Node node, BiFunction<LogReader, Node, T> reader) {
@@ -239,10 +238,9 @@ public final class Store implements AutoCloseable {
         return room.guarded(() -> Txn.calculateWrite(data, change));
     }
 
-    /** Gives the folder back, so that it can be moved, or written by another program, and opened again. */
+    /** Closes it; the library remembers the folder until the program ends, or until it is {@link Whole#letGo let go}. */
     @Override
     public void close() {
         data.close();
-        TDBInternal.expel(data, true);
     }
 }

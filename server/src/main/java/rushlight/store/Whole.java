@@ -2,6 +2,7 @@ package rushlight.store;
 
 import java.io.InputStream;
 import java.io.OutputStream;
+import java.nio.file.Path;
 import org.apache.jena.riot.Lang;
 import org.apache.jena.riot.RDFParser;
 import org.apache.jena.riot.RiotException;
@@ -10,6 +11,8 @@ import org.apache.jena.riot.system.StreamRDFLib;
 import org.apache.jena.riot.writer.NQuadsWriter;
 import org.apache.jena.sparql.core.DatasetGraph;
 import org.apache.jena.system.Txn;
+import org.apache.jena.tdb2.DatabaseMgr;
+import org.apache.jena.tdb2.sys.TDBInternal;
 
 /** A whole store as lines of N-Quads (W3C, RDF 1.1 N-Quads), one statement at a time, however many there are. */
 public final class Whole {
@@ -56,5 +59,13 @@ public final class Whole {
     /** How much of everything there is. */
     public Holdings holdings() {
         return Txn.calculateRead(data, () -> Holdings.of(data));
+    }
+
+    /**
+     * Lets the library forget the folder of a store that was closed, so that it can be moved, or written by another program,
+     * and opened again by this one. The library collects all garbage meanwhile: that is too slow for every close.
+     */
+    public static void letGo(Path folder) {
+        TDBInternal.expel(DatabaseMgr.connectDatasetGraph(folder.toString()), true);
     }
 }

@@ -6,6 +6,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.concurrent.locks.ReentrantLock;
 import rushlight.store.Erased;
 import rushlight.store.Store;
 
@@ -20,11 +21,13 @@ public final class Erasing {
     private final Path folder;
     private final Store store;
     private final Indexing index;
+    private final ReentrantLock one;
 
-    Erasing(Path folder, Store store, Indexing index) {
+    Erasing(Path folder, Store store, Indexing index, ReentrantLock one) {
         this.folder = folder;
         this.store = store;
         this.index = index;
+        this.one = one;
     }
 
     /** Writes everything that is stored of a prospect as TriG: what {@link #erase} would take away. */
@@ -39,17 +42,32 @@ public final class Erasing {
      * @return what went; empty where nobody has this id
      */
     public Optional<Erased> erase(String prospect) {
-        if (Files.exists(folder.resolve(UNFINISHED))) {
+        one.lock();
+        try {
+            finishLast();
+            if (store.prospect(prospect).isEmpty()) {
+                return Optional.empty();
+            }
+            begin();
+            index.empty();
+            Erased erased = store.personal().erase(prospect, Writing.now());
             finish();
+            return Optional.of(erased);
+        } finally {
+            one.unlock();
         }
-        if (store.prospect(prospect).isEmpty()) {
-            return Optional.empty();
+    }
+
+    /** Finishes an erasing that was cut short; nobody is erased by it who was not to be erased then. */
+    public void finishLast() {
+        one.lock();
+        try {
+            if (Files.exists(folder.resolve(UNFINISHED))) {
+                finish();
+            }
+        } finally {
+            one.unlock();
         }
-        begin();
-        index.empty();
-        Erased erased = store.personal().erase(prospect, Writing.now());
-        finish();
-        return Optional.of(erased);
     }
 
     private void finish() {

@@ -7,7 +7,6 @@ import java.nio.file.Files;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
-import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -62,17 +61,12 @@ final class EraseCommand implements Callable<Integer> {
             return 1;
         }
         try (Archive archive = data.open()) {
-            Optional<List<Prospect>> found = ProspectNames.named(List.of(name), archive.prospects(), err);
+            archive.erasing().finishLast();
+            Optional<Prospect> found = ProspectNames.one(name, archive.prospects(), err);
             if (found.isEmpty()) {
                 return 1;
             }
-            if (found.get().size() > 1) {
-                err.println("Several are called \"" + name + "\". Name him by his id: "
-                        + String.join(
-                                ", ", found.get().stream().map(Prospect::id).toList()) + ".");
-                return 1;
-            }
-            Prospect prospect = found.get().get(0);
+            Prospect prospect = found.get();
             if (!confirmation(prospect).strip().equals(prospect.name())) {
                 throw new ParameterException(
                         spec.commandLine(),

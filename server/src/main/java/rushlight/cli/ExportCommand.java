@@ -110,16 +110,12 @@ final class ExportCommand implements Callable<Integer> {
             return 1;
         }
         try (Archive archive = data.open()) {
-            Optional<List<Prospect>> found = ProspectNames.named(
-                    List.of(wanted), archive.prospects(), spec.commandLine().getErr());
+            Optional<Prospect> found = ProspectNames.one(
+                    wanted, archive.prospects(), spec.commandLine().getErr());
             if (found.isEmpty()) {
                 return 1;
             }
-            if (found.get().size() > 1) {
-                spec.commandLine().getErr().println("Several are called \"" + wanted + "\". Name him by his id.");
-                return 1;
-            }
-            Prospect prospect = found.get().get(0);
+            Prospect prospect = found.get();
             whole(stream -> PersonExport.write(archive, prospect, stream));
             spec.commandLine()
                     .getOut()

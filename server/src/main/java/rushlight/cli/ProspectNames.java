@@ -27,6 +27,17 @@ final class ProspectNames {
                 : Optional.empty();
     }
 
+    /** The one man of a name; empty, and told, where it is nobody's or that of several. */
+    static Optional<Prospect> one(String name, List<Prospect> known, PrintWriter err) {
+        List<Prospect> found = named(List.of(name), known, err).orElse(List.of());
+        if (found.size() > 1) {
+            err.println("Several are called \"" + name + "\". Name him by his id: "
+                    + String.join(", ", found.stream().map(Prospect::id).toList()) + ".");
+            return Optional.empty();
+        }
+        return found.stream().findFirst();
+    }
+
     private static boolean isNamed(Prospect prospect, String name) {
         return prospect.id().equals(name) || prospect.name().equalsIgnoreCase(name);
     }

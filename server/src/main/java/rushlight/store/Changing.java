@@ -53,7 +53,7 @@ final class Changing {
         touched.addAll(after.keySet());
         long revision = StoredRevision.raise(data, touched, when);
         History history = new History(data, columns);
-        history.tell(revision, change.note());
+        History.tell(data, revision, change.note());
         after.forEach((id, now) -> history.keep(revision, id, before.getOrDefault(id, Optional.empty()), now, writer));
         return revision;
     }

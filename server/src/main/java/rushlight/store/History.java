@@ -39,24 +39,17 @@ final class History {
         this.columns = columns;
     }
 
-    /** Tells of a change that keeps nothing of what was before. */
+    /** Tells of a change. */
     static void tell(DatasetGraph data, long revision, Change.Note note) {
         Graph kept = data.getGraph(Addresses.HISTORY);
         Node change = Addresses.revision(revision);
         kept.add(
                 Triple.create(change, Terms.CHANGE_KIND, Literals.of(note.kind().slug())));
         kept.add(Triple.create(change, RDFS.comment.asNode(), Literals.of(note.said())));
-    }
-
-    /** Tells of a change. */
-    void tell(long revision, Change.Note note) {
-        Node change = Addresses.revision(revision);
-        add(change, Terms.CHANGE_KIND, Literals.of(note.kind().slug()));
-        add(change, RDFS.comment.asNode(), Literals.of(note.said()));
         if (!note.by().isEmpty()) {
-            add(change, Terms.CHANGED_BY, Literals.of(note.by()));
+            kept.add(Triple.create(change, Terms.CHANGED_BY, Literals.of(note.by())));
         }
-        note.undoes().ifPresent(other -> add(change, Terms.UNDOES, Addresses.revision(other)));
+        note.undoes().ifPresent(other -> kept.add(Triple.create(change, Terms.UNDOES, Addresses.revision(other))));
     }
 
     /** Keeps what a log was before it becomes something else, or nothing. */

@@ -13,7 +13,8 @@ import rushlight.knowledge.Rl;
 /** Suggestions that somebody wants to see no more, by their keys, in the graph of what people keep. */
 public final class KeptIgnored {
     private static final Node IGNORED = Rl.term("IgnoredSuggestion");
-    private static final String KIND = "ignored";
+    /** The kind of what is ignored, among the things that are kept. */
+    public static final String KIND = "ignored";
 
     private final Graph graph;
 
@@ -39,13 +40,5 @@ public final class KeptIgnored {
         graph.remove(node, Node.ANY, Node.ANY);
         graph.add(Triple.create(node, RDF.type.asNode(), IGNORED));
         graph.add(Triple.create(node, Terms.GENERATED, Literals.of(when)));
-    }
-
-    /** Lets one be seen again; whether it was ignored. */
-    public boolean remove(String key) {
-        Node node = Addresses.node(KIND, key);
-        boolean known = graph.contains(node, Node.ANY, Node.ANY);
-        graph.remove(node, Node.ANY, Node.ANY);
-        return known;
     }
 }

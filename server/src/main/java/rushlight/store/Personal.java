@@ -2,20 +2,25 @@ package rushlight.store;
 
 import java.io.OutputStream;
 import java.time.Instant;
+import java.util.List;
+import java.util.Set;
 import org.apache.jena.dboe.base.file.Location;
 import org.apache.jena.riot.RDFDataMgr;
 import org.apache.jena.riot.RDFFormat;
 import org.apache.jena.sparql.core.DatasetGraph;
 import org.apache.jena.sparql.core.DatasetGraphFactory;
+import org.apache.jena.sparql.core.Quad;
 import org.apache.jena.system.Txn;
 import org.apache.jena.tdb2.DatabaseMgr;
 
 /** What a store has of single people, wherever it stands: he may have it, and he may have it gone. */
 public final class Personal {
     private final DatasetGraph data;
+    private final Room room;
 
-    Personal(DatasetGraph data) {
+    Personal(DatasetGraph data, Room room) {
         this.data = data;
+        this.room = room;
     }
 
     /** Writes everything of one prospect, from every graph, as TriG. */
@@ -29,14 +34,37 @@ public final class Personal {
 
     /** Takes out everything of one prospect; what the files still hold goes when they are compacted. */
     public Erased erase(String prospect, Instant when) {
-        return Txn.calculateWrite(data, () -> Erasing.erase(data, prospect, when));
+        return room.guarded(() -> Txn.calculateWrite(data, () -> erased(prospect, when)));
     }
 
     /** Writes the files of the store anew, without what was taken out. */
     public void compact() {
         Location place = DatabaseMgr.location(data);
         if (place != null && !place.isMem()) {
-            DatabaseMgr.compact(data, true);
+            room.told(() -> {
+                DatabaseMgr.compact(data, true);
+                return true;
+            });
         }
+    }
+
+    private Erased erased(String prospect, Instant when) {
+        PersonalData his = new PersonalData(data, prospect);
+        long logs = data.getDefaultGraph().stream(null, Terms.PROSPECT, Addresses.prospect(prospect))
+                .count();
+        List<Quad> quads = his.quads();
+        List<Quad> mentions = his.mentions();
+        quads.forEach(data::delete);
+        for (Quad mention : mentions) {
+            data.delete(mention);
+            data.add(his.withoutName(mention));
+        }
+        // Which logs went is not told: their addresses name him.
+        long revision = StoredRevision.raise(data, Set.of(), when);
+        History.tell(data, revision, Change.Note.of(Change.Kind.ERASE, "Erased everything of one player."));
+        long ofOthers = mentions.stream()
+                .filter(mention -> !mention.getGraph().equals(Addresses.HISTORY))
+                .count();
+        return new Erased(logs, quads.size(), ofOthers);
     }
 }

@@ -8,7 +8,6 @@ import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.apache.jena.atlas.iterator.Iter;
 import org.apache.jena.graph.Node;
 import org.apache.jena.graph.NodeFactory;
 import org.apache.jena.sparql.core.DatasetGraph;
@@ -33,38 +32,38 @@ final class PersonalData {
 
     private final String id;
     private final Pattern named;
-    private final Set<Quad> all;
+    private final DatasetGraph data;
     private final Set<Node> things = new HashSet<>();
 
     /** @param id of a prospect that the data may know */
     PersonalData(DatasetGraph data, String id) {
         this.id = id;
-        this.all = Iter.toSet(data.find());
+        this.data = data;
         this.named = pattern(Stream.concat(
                 Stream.of(id),
-                all.stream()
+                data.stream()
                         .filter(quad -> quad.getSubject().equals(Addresses.prospect(id)))
                         .filter(quad -> quad.getPredicate().equals(RDFS.label.asNode()))
                         .map(quad -> quad.getObject().getLiteralLexicalForm())));
-        for (Quad quad : all) {
+        data.stream().forEach(quad -> {
             boolean isOfHim = quad.getPredicate().equals(Terms.PROSPECT)
                     && quad.getObject().equals(Addresses.prospect(id));
             boolean asksOfHim = kind(quad.getSubject()).equals(QUESTION) && names(quad.getObject());
             if (isOfHim || asksOfHim || isHis(quad.getSubject())) {
                 things.add(quad.getSubject());
             }
-        }
+        });
         things.addAll(needless());
     }
 
     /** Everything of him. */
     List<Quad> quads() {
-        return all.stream().filter(this::isHis).toList();
+        return data.stream().filter(this::isHis).toList();
     }
 
     /** What is said of others and names him. */
     List<Quad> mentions() {
-        return all.stream()
+        return data.stream()
                 .filter(quad -> !isHis(quad) && names(quad.getObject()))
                 .toList();
     }
@@ -82,12 +81,9 @@ final class PersonalData {
     private Set<Node> needless() {
         Set<Node> his = new HashSet<>();
         Set<Node> needed = new HashSet<>();
-        for (Quad quad : all) {
-            Node object = quad.getObject();
-            if (SHARED.contains(kind(object))) {
-                (isHis(quad) ? his : needed).add(object);
-            }
-        }
+        data.stream()
+                .filter(quad -> SHARED.contains(kind(quad.getObject())))
+                .forEach(quad -> (isHis(quad) ? his : needed).add(quad.getObject()));
         his.removeAll(needed);
         return his;
     }

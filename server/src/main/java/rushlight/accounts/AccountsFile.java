@@ -4,8 +4,10 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.SerializationFeature;
 import java.io.IOException;
+import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
@@ -37,6 +39,8 @@ final class AccountsFile {
     private final Path file;
     private Read last = new Read("", List.of());
 
+    private final Object writers = new Object();
+
     AccountsFile(Path folder) {
         this.file = folder.resolve(NAME);
     }
@@ -56,15 +60,18 @@ final class AccountsFile {
 
     /** Changes the file; one program at a time. */
     void change(UnaryOperator<List<User>> change) {
-        Path lock = file.resolveSibling(NAME + ".lock");
-        try (FileChannel channel = FileChannel.open(lock, StandardOpenOption.CREATE, StandardOpenOption.WRITE);
-                FileLock held = channel.lock()) {
-            if (!held.isValid()) {
-                throw new IOException("The lock was lost.");
+        // Two of one program would both believe that they hold the lock of the file.
+        synchronized (writers) {
+            Path lock = file.resolveSibling(NAME + ".lock");
+            try (FileChannel channel = FileChannel.open(lock, StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+                    FileLock held = channel.lock()) {
+                if (!held.isValid()) {
+                    throw new IOException("The lock was lost.");
+                }
+                save(change.apply(users()));
+            } catch (IOException e) {
+                throw new AccountsException("The accounts in " + file + " cannot be written. Is the folder yours?", e);
             }
-            save(change.apply(users()));
-        } catch (IOException e) {
-            throw new AccountsException("The accounts in " + file + " cannot be written. Is the folder yours?", e);
         }
     }
 
@@ -72,7 +79,11 @@ final class AccountsFile {
         Path next = file.resolveSibling(NAME + ".next");
         Files.deleteIfExists(next);
         Private.create(next);
-        Files.writeString(next, JSON.writeValueAsString(new Content(FORMAT, users)) + "\n");
+        try (FileChannel out = FileChannel.open(next, StandardOpenOption.WRITE)) {
+            out.write(ByteBuffer.wrap(
+                    (JSON.writeValueAsString(new Content(FORMAT, users)) + "\n").getBytes(StandardCharsets.UTF_8)));
+            out.force(true);
+        }
         Files.move(next, file, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
     }
 

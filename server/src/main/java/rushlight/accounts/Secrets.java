@@ -20,13 +20,9 @@ final class Secrets {
     private final SecureRandom random = new SecureRandom();
     private final int cost;
 
-    /** What the password of nobody is held against, so that an unknown name takes as long as a known one. */
-    private final String nobody;
-
     /** @param cost the logarithm of bcrypt's rounds, 4 to 31 */
     Secrets(int cost) {
         this.cost = cost;
-        this.nobody = password(secret().toCharArray());
     }
 
     /** 256 random bits as a word that may stand in a header or a cookie. */
@@ -53,7 +49,7 @@ final class Secrets {
 
     /** Takes as long as a password that is looked at, and is never right. */
     void pretend(char[] password) {
-        isPassword(password, nobody);
+        password(password);
     }
 
     /** What is kept of a secret that needs no slow hash, because nobody can guess 256 bits. */

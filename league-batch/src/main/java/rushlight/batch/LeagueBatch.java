@@ -47,18 +47,30 @@ public final class LeagueBatch {
         JavaRDD<ReadFile> files = spark.binaryFiles(folder + "/*.csv", parts)
                 .map(file -> ReadFile.of(file._1(), file._2()))
                 .persist(StorageLevel.MEMORY_AND_DISK_SER());
-        List<String> faults = files.flatMap(file -> file.faults().iterator())
-                .sortBy(text -> text, true, 1)
-                .collect();
-        if (faults.isEmpty()) {
-            JavaPairRDD<String, String> said = files.flatMapToPair(ReadFile::byProspect)
-                    .groupByKey(parts)
-                    .mapValues(Pieces::assessment)
-                    .sortByKey();
-            write(said.values().toLocalIterator(), out);
+        try {
+            List<String> faults = files.flatMap(file -> file.faults().iterator())
+                    .sortBy(text -> text, true, 1)
+                    .collect();
+            if (faults.isEmpty()) {
+                assess(files, out);
+            }
+            return faults;
+        } finally {
+            files.unpersist();
         }
-        files.unpersist();
-        return faults;
+    }
+
+    private void assess(JavaRDD<ReadFile> files, Path out) throws IOException {
+        // Sorting looks at everything once before it sorts: what was assessed for that look is kept.
+        JavaPairRDD<String, String> said = files.flatMapToPair(ReadFile::byProspect)
+                .groupByKey(parts)
+                .mapValues(Pieces::assessment)
+                .persist(StorageLevel.MEMORY_AND_DISK_SER());
+        try {
+            write(said.sortByKey().values().toLocalIterator(), out);
+        } finally {
+            said.unpersist();
+        }
     }
 
     /** Writes the objects as one array, in the form of the program's own. */

@@ -172,8 +172,11 @@ public final class Book {
     }
 
     /** Lets the next notes be read with the names that a folder has now; all else has them when it is opened again. */
-    synchronized void readNamesAgain(Path folder) {
-        notes = NoteReader.of(Taxonomy.of(ontology(folder)));
+    void readNamesAgain(Path folder) {
+        NoteReader fresh = NoteReader.of(Taxonomy.of(ontology(folder)));
+        synchronized (this) {
+            notes = fresh;
+        }
     }
 
     /** What may be about to be typed; made when it is first asked for. */

@@ -2,8 +2,6 @@ package rushlight.archive;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.time.Instant;
-import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -138,7 +136,7 @@ public final class LearnedWords {
                     + " already. Bring it back first: then it is none."));
         }
         archive.store().change(data -> {
-            KeptIgnored.in(data).put(learned.key(), Instant.now().truncatedTo(ChronoUnit.MILLIS));
+            KeptIgnored.in(data).put(learned.key(), Writing.now());
             return true;
         });
         return new Outcome.Done("\"" + learned.words() + "\" is ignored.", List.of());
@@ -165,7 +163,7 @@ public final class LearnedWords {
     }
 
     private void unignore(String key) {
-        archive.store().change(data -> KeptIgnored.in(data).remove(key));
+        archive.store().keep(kept -> kept.remove(KeptIgnored.KIND, key));
     }
 
     private Optional<Suggestion> find(String key) {

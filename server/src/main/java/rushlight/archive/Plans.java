@@ -1,10 +1,9 @@
 package rushlight.archive;
 
-import java.time.Instant;
-import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
 import rushlight.store.KeptPlans;
+import rushlight.store.KeptPlans.Kept;
 import rushlight.store.Store;
 
 /**
@@ -24,40 +23,6 @@ public final class Plans {
     }
 
     /**
-     * One version.
-     *
-     * @param version counted from 1
-     * @param request what it was asked for with, as it was written
-     * @param sheet the plan, as it was written
-     * @param by who kept it; may be empty
-     * @param note why; may be empty
-     * @param film the revision of the film it was made from
-     * @param when when it was kept
-     * @param takenBack whether this version says that there is none any more; its words are those before
-     */
-    public record Kept(
-            int version,
-            String request,
-            String sheet,
-            String by,
-            String note,
-            long film,
-            Instant when,
-            boolean takenBack) {
-        private static Kept of(KeptPlans.Kept one) {
-            return new Kept(
-                    one.version(),
-                    one.request(),
-                    one.sheet(),
-                    one.by(),
-                    one.note(),
-                    one.film(),
-                    one.when(),
-                    one.takenBack());
-        }
-    }
-
-    /**
      * What is to be kept.
      *
      * @param request what it was asked for with
@@ -69,8 +34,7 @@ public final class Plans {
 
     /** Every version, the newest first; empty where there never was one. */
     public List<Kept> history(String prospect) {
-        return store.ask(
-                data -> KeptPlans.in(data).of(prospect).stream().map(Kept::of).toList());
+        return store.ask(data -> KeptPlans.in(data).of(prospect));
     }
 
     /**
@@ -80,20 +44,20 @@ public final class Plans {
      * @return what stands now; empty, and nothing kept, where another version is the newest
      */
     public Optional<Kept> keep(String prospect, Written written, int version) {
-        Instant now = Instant.now().truncatedTo(ChronoUnit.MILLIS);
         long film = store.revision();
         return add(
-                prospect,
-                version,
                 new Kept(
-                        version + 1,
+                        prospect,
+                        version,
                         written.request(),
                         written.sheet(),
                         written.by(),
                         written.note(),
                         film,
-                        now,
-                        false));
+                        Writing.now(),
+                        false),
+                version,
+                false);
     }
 
     /**
@@ -102,51 +66,36 @@ public final class Plans {
      * @param old the version to bring back
      * @param version the one it changes
      */
-    public Optional<Kept> bringBack(String prospect, Kept old, int version) {
-        Instant now = Instant.now().truncatedTo(ChronoUnit.MILLIS);
-        return add(
-                prospect,
-                version,
-                new Kept(version + 1, old.request(), old.sheet(), old.by(), old.note(), old.film(), now, false));
+    public Optional<Kept> bringBack(Kept old, int version) {
+        return add(old, version, false);
     }
 
     /** Takes the plan back; its versions stay. */
-    public Optional<Kept> takeBack(String prospect, Kept newest, int version) {
-        Instant now = Instant.now().truncatedTo(ChronoUnit.MILLIS);
-        return add(
-                prospect,
-                version,
-                new Kept(
-                        version + 1,
-                        newest.request(),
-                        newest.sheet(),
-                        newest.by(),
-                        newest.note(),
-                        newest.film(),
-                        now,
-                        true));
+    public Optional<Kept> takeBack(Kept newest, int version) {
+        return add(newest, version, true);
     }
 
-    private Optional<Kept> add(String prospect, int version, Kept next) {
+    /** Adds the words of one version as the next. */
+    private Optional<Kept> add(Kept words, int version, boolean takenBack) {
+        Kept next = new Kept(
+                words.prospect(),
+                version + 1,
+                words.request(),
+                words.sheet(),
+                words.by(),
+                words.note(),
+                words.film(),
+                Writing.now(),
+                takenBack);
         return store.keep(kept -> {
-            int newest = kept.plans().of(prospect).stream()
+            int newest = kept.plans().of(next.prospect()).stream()
                     .findFirst()
-                    .map(KeptPlans.Kept::version)
+                    .map(Kept::version)
                     .orElse(0);
             if (newest != version) {
                 return Optional.<Kept>empty();
             }
-            kept.plans()
-                    .add(new KeptPlans.Kept(
-                            prospect,
-                            next.version(),
-                            next.request(),
-                            next.sheet(),
-                            next.by(),
-                            next.note(),
-                            next.film(),
-                            next.when(),
-                            next.takenBack()));
+            kept.plans().add(next);
             return Optional.of(next);
         });
     }

@@ -11,6 +11,7 @@ import rushlight.notes.Narration;
 import rushlight.notes.NoteReader;
 import rushlight.notes.Notes;
 import rushlight.notes.ProposedLog;
+import rushlight.notes.TagKeys;
 
 /** Rows of notes on which something was decided: kept decisions are carried to the file as it is. */
 final class DecidedRows {
@@ -48,7 +49,7 @@ final class DecidedRows {
         } else {
             long open = Carrying.outline(notes).stream()
                     .flatMap(List::stream)
-                    .filter(key -> !key.startsWith("in-general/")
+                    .filter(key -> !key.startsWith(TagKeys.GENERAL)
                             && !found.decided().chosen().containsKey(key))
                     .count();
             err.println(narration.source() + ": decisions of " + found.when() + " hold; "

@@ -1,6 +1,7 @@
 package rushlight.findings;
 
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -15,7 +16,18 @@ import rushlight.knowledge.PositionGroup;
  */
 public final class Peers {
     private final Map<String, PositionGroup> groups;
-    private final List<Assessment> league;
+    private final List<Man> league;
+
+    /** What is compared of one man; his tape is let go. */
+    private record Man(String id, String position, Map<String, Rate> rates) {
+        static Man of(Assessment one) {
+            Map<String, Rate> rates = new HashMap<>();
+            one.findings()
+                    .forEach(judged ->
+                            rates.put(judged.finding().slug(), judged.outcome().rate()));
+            return new Man(one.prospect().id(), PositionGroup.key(one.prospect().position()), rates);
+        }
+    }
 
     /**
      * @param groups by the position that a list of prospects gives
@@ -23,7 +35,7 @@ public final class Peers {
      */
     public Peers(Map<String, PositionGroup> groups, Collection<Assessment> league) {
         this.groups = Map.copyOf(groups);
-        this.league = List.copyOf(league);
+        this.league = league.stream().map(Man::of).toList();
     }
 
     /** Each finding of his that is a rate, by its slug. */
@@ -57,12 +69,9 @@ public final class Peers {
 
     private PeerRate among(PositionGroup group, Assessment one, Judged judged) {
         List<Rate> others = league.stream()
-                .filter(other -> !other.prospect().id().equals(one.prospect().id()))
-                .filter(other -> group.names()
-                        .contains(PositionGroup.key(other.prospect().position())))
-                .map(other -> other.finding(judged.finding().slug())
-                        .map(his -> his.outcome().rate())
-                        .orElse(new Rate(0, 0)))
+                .filter(other -> !other.id().equals(one.prospect().id()))
+                .filter(other -> group.names().contains(other.position()))
+                .map(other -> other.rates().getOrDefault(judged.finding().slug(), new Rate(0, 0)))
                 .toList();
         return PeerRate.of(
                 group.label(),

@@ -81,7 +81,7 @@ public record Learned(Kind kind, String concept, String words, List<Place> place
         /** What a key of {@link TagKeys} names. */
         static Said of(String key) {
             int colon = key.indexOf(':');
-            String named = key.substring(key.indexOf('/') + 1, colon);
+            String named = key.substring(key.startsWith(TagKeys.GENERAL) ? TagKeys.GENERAL.length() : 0, colon);
             int nth = named.indexOf('#');
             return new Said(nth < 0 ? named : named.substring(0, nth), plain(key.substring(colon + 1)));
         }
@@ -97,7 +97,11 @@ public record Learned(Kind kind, String concept, String words, List<Place> place
             Map<String, Place> where = new TreeMap<>();
             for (int i = 0; i < source.outline().size(); i++) {
                 for (String key : source.outline().get(i)) {
-                    where.put(key, new Place(source.id(), source.file(), key.startsWith("in-general/") ? 0 : i + 1));
+                    // What a program sent that is no key teaches nothing.
+                    if (key.indexOf(':') < 0) {
+                        continue;
+                    }
+                    where.put(key, new Place(source.id(), source.file(), key.startsWith(TagKeys.GENERAL) ? 0 : i + 1));
                 }
             }
             Decisions decided = source.decided();

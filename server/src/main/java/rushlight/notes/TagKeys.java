@@ -11,6 +11,9 @@ import java.util.Map;
  * tells which is which.
  */
 public final class TagKeys {
+    /** What the key of something said in general begins with. */
+    public static final String GENERAL = "in-general/";
+
     private final Map<String, Integer> given = new HashMap<>();
 
     private TagKeys() {}
@@ -39,7 +42,7 @@ public final class TagKeys {
 
     /** The keys of statements in general, which go on behind those that were given. */
     public List<String> inGeneral(List<Mention> statements) {
-        return statements.stream().map(tag -> "in-general/" + key(tag)).toList();
+        return statements.stream().map(tag -> GENERAL + key(tag)).toList();
     }
 
     private String key(Mention tag) {

@@ -72,7 +72,7 @@ final class PlanDays {
                 });
         int last = weeks * sessions;
         request.wants().fixed().stream()
-                .filter(wish -> !inside(wish, last))
+                .filter(wish -> !PlanTask.isInside(wish, last))
                 .findFirst()
                 .ifPresent(wish -> refused.add("A drill was given a session by hand that is not among the " + last
                         + " of these weeks: take that back, or plan more weeks."));
@@ -90,11 +90,6 @@ final class PlanDays {
                                 .collect(Collectors.joining(", "))
                         + "."));
         return refused;
-    }
-
-    private static boolean inside(Wish wish, int sessions) {
-        int session = wish instanceof Wish.Pin pin ? pin.session() : wish instanceof Wish.Drop d ? d.session() : 0;
-        return session >= 0 && session < Math.max(1, sessions);
     }
 
     List<Day> days() {

@@ -36,8 +36,7 @@ public record PlanTask(
         }
         for (Wish wish : wishes) {
             named(wish).forEach(slug -> need(known.contains(slug), slug + " is not among the drills of this plan"));
-            int session = wish instanceof Wish.Pin pin ? pin.session() : wish instanceof Wish.Drop d ? d.session() : 0;
-            need(session >= 0 && session < Math.max(1, slots.size()), "there is no session " + (session + 1));
+            need(isInside(wish, slots.size()), "there is no session " + (session(wish) + 1));
         }
     }
 
@@ -76,6 +75,16 @@ public record PlanTask(
         }
         Wish.Before before = (Wish.Before) wish;
         return List.of(before.earlier(), before.later());
+    }
+
+    /** Whether a wish that names a session names one of so many. */
+    static boolean isInside(Wish wish, int sessions) {
+        int session = session(wish);
+        return session >= 0 && session < Math.max(1, sessions);
+    }
+
+    private static int session(Wish wish) {
+        return wish instanceof Wish.Pin pin ? pin.session() : wish instanceof Wish.Drop drop ? drop.session() : 0;
     }
 
     private static <T> Set<String> names(List<T> things, Function<T, String> name) {

@@ -40,6 +40,14 @@ public record RetestTarget(
         OptionalDouble shown,
         OptionalInt enough,
         String sentence) {
+    /** A number of events as a target says it: "3 or more", "at most 1", "none". */
+    public String count(int events) {
+        if (!atMost) {
+            return events + " or more";
+        }
+        return events == 0 ? "none" : "at most " + events;
+    }
+
     /** The events that a plan names: those that clear it, else those that show him improving; empty where nothing would. */
     public OptionalInt target() {
         return clears.isPresent() ? clears : improves;

@@ -45,7 +45,7 @@ final class RetestWords {
         }
         return figures.improves().equals(figures.clears())
                 ? luck(figures)
-                : "; " + count(figures, figures.improves().getAsInt()) + " would show him improving" + luck(figures);
+                : "; " + figures.count(figures.improves().getAsInt()) + " would show him improving" + luck(figures);
     }
 
     private static String luck(RetestTarget figures) {
@@ -86,20 +86,13 @@ final class RetestWords {
     private static String act(Finding finding, RetestTarget figures, int events) {
         Optional<String> pattern = finding.advice().sentence();
         if (pattern.isEmpty()) {
-            return capital(count(figures, events)) + " in the next " + figures.opportunities() + " chances";
+            return capital(figures.count(events)) + " in the next " + figures.opportunities() + " chances";
         }
         String said = pattern.orElseThrow()
-                .replace("{events} times", events == 0 ? "not once" : count(figures, events) + " times")
-                .replace("{events}", count(figures, events))
+                .replace("{events} times", events == 0 ? "not once" : figures.count(events) + " times")
+                .replace("{events}", figures.count(events))
                 .replace("{opportunities}", "the next " + figures.opportunities());
         return "\"" + (said.endsWith(".") ? said.substring(0, said.length() - 1) : said) + "\"";
-    }
-
-    private static String count(RetestTarget figures, int events) {
-        if (!figures.atMost()) {
-            return events + " or more";
-        }
-        return events == 0 ? "none" : "at most " + events;
     }
 
     static String inHundred(double chance) {

@@ -3,7 +3,7 @@ package rushlight.web;
 import com.fasterxml.jackson.annotation.JsonRawValue;
 import java.util.List;
 import java.util.Optional;
-import rushlight.archive.Plans;
+import rushlight.store.KeptPlans;
 
 /**
  * The plan that is kept of a prospect, as it was when it was kept.
@@ -42,18 +42,19 @@ public record KeptPlanAnswer(
      * @param one the one that is looked at
      * @param film the revision of the film now
      */
-    public static KeptPlanAnswer of(String prospect, List<Plans.Kept> history, Optional<Plans.Kept> one, long film) {
+    public static KeptPlanAnswer of(
+            String prospect, List<KeptPlans.Kept> history, Optional<KeptPlans.Kept> one, long film) {
         return new KeptPlanAnswer(
                 prospect,
-                one.map(Plans.Kept::version).orElse(0),
+                one.map(KeptPlans.Kept::version).orElse(0),
                 etag(history.isEmpty() ? 0 : history.get(0).version()),
                 one.map(kept -> kept.when().toString()),
-                one.map(Plans.Kept::by).orElse(""),
-                one.map(Plans.Kept::note).orElse(""),
-                one.map(Plans.Kept::takenBack).orElse(false),
+                one.map(KeptPlans.Kept::by).orElse(""),
+                one.map(KeptPlans.Kept::note).orElse(""),
+                one.map(KeptPlans.Kept::takenBack).orElse(false),
                 one.map(kept -> kept.film() != film).orElse(false),
-                one.map(Plans.Kept::request).orElse("null"),
-                one.map(Plans.Kept::sheet).orElse("null"),
+                one.map(KeptPlans.Kept::request).orElse("null"),
+                one.map(KeptPlans.Kept::sheet).orElse("null"),
                 history.stream()
                         .map(kept -> new Version(
                                 kept.version(), kept.when().toString(), kept.by(), kept.note(), kept.takenBack()))

@@ -106,10 +106,6 @@ final class PlanPart {
     }
 
     private static String count(RetestTarget one, OptionalInt events) {
-        if (events.isEmpty()) {
-            return "no count";
-        }
-        int n = events.getAsInt();
-        return one.atMost() ? n == 0 ? "none" : "at most " + n : n + " or more";
+        return events.isEmpty() ? "no count" : one.count(events.getAsInt());
     }
 }

@@ -3,6 +3,8 @@ package rushlight.web.http;
 import io.javalin.http.Context;
 import io.javalin.http.UploadedFile;
 import java.util.Locale;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import rushlight.web.Json;
@@ -48,5 +50,15 @@ final class Body {
     static String mediaType(Context ctx) {
         String type = ctx.contentType();
         return type == null ? "" : type.split(";", -1)[0].strip().toLowerCase(Locale.ROOT);
+    }
+
+    /** A field of a form without the blanks around it; empty where it is not there. */
+    static String text(String name, @Nullable String given, int longest) {
+        String text = Objects.requireNonNullElse(given, "").strip();
+        if (text.length() > longest) {
+            throw Problem.of(422, "\"" + name + "\" has at most " + longest + " characters.")
+                    .thrown();
+        }
+        return text;
     }
 }

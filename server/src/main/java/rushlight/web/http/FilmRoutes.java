@@ -227,9 +227,7 @@ final class FilmRoutes {
                         .toList(),
                 opponents(tape),
                 List.copyOf(tape.rows("over").keySet()),
-                LogSummary.all(archive.store()).stream()
-                        .filter(log ->
-                                log.prospect().id().equals(tape.prospect().id()))
+                LogSummary.of(archive.store(), tape.prospect().id()).stream()
                         .map(LogBrief::of)
                         .toList());
     }

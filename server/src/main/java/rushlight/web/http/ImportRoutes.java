@@ -59,8 +59,7 @@ final class ImportRoutes {
                 Request.word(ctx, "evaluator"),
                 Request.word(ctx, "numbering"),
                 Visitor.of(ctx).name());
-        String prefer = ctx.header("Prefer");
-        if (prefer != null && prefer.contains("respond-async")) {
+        if (Jobs.areWanted(ctx)) {
             Upload file = Upload.of(ctx);
             JobAnswer job = jobs.begin(progress -> {
                 try (file) {
@@ -70,8 +69,7 @@ final class ImportRoutes {
                             done -> progress.tell(done < 1 ? "Reading" : "Classifying and storing", done * READ));
                 }
             });
-            ctx.status(202).header("Location", "/api/jobs/" + job.job()).header("Preference-Applied", "respond-async");
-            Versions.json(ctx, job);
+            Jobs.accepted(ctx, job);
             return;
         }
         try (Upload file = Upload.of(ctx)) {

@@ -1,5 +1,6 @@
 package rushlight.web.http;
 
+import io.javalin.http.Context;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -46,6 +47,18 @@ final class Jobs implements AutoCloseable {
 
     Jobs(ServerLog log) {
         this.log = log;
+    }
+
+    /** Whether a request would rather be told later (RFC 7240, section 4.1). */
+    static boolean areWanted(Context ctx) {
+        String prefer = ctx.header("Prefer");
+        return prefer != null && prefer.contains("respond-async");
+    }
+
+    /** Answers that the work has begun, and where to ask how far it is. */
+    static void accepted(Context ctx, JobAnswer job) {
+        ctx.status(202).header("Location", "/api/jobs/" + job.job()).header("Preference-Applied", "respond-async");
+        Versions.json(ctx, job);
     }
 
     /** Begins an import and gives its first answer. */

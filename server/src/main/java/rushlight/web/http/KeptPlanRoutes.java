@@ -6,15 +6,14 @@ import java.nio.charset.StandardCharsets;
 import java.time.DateTimeException;
 import java.time.LocalTime;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 import rushlight.archive.Archive;
 import rushlight.archive.Plans;
 import rushlight.findings.Assessment;
 import rushlight.report.practice.FieldSheet;
 import rushlight.report.practice.Practice;
 import rushlight.report.practice.PracticeCalendar;
+import rushlight.store.KeptPlans;
 import rushlight.web.Json;
 import rushlight.web.KeptPlanAnswer;
 import rushlight.web.PlanChangeIn;
@@ -49,14 +48,14 @@ final class KeptPlanRoutes {
     }
 
     private void look(Context ctx) {
-        List<Plans.Kept> history = history(ctx);
-        Optional<Plans.Kept> one = Request.word(ctx, "version").isPresent()
+        List<KeptPlans.Kept> history = history(ctx);
+        Optional<KeptPlans.Kept> one = Request.word(ctx, "version").isPresent()
                 ? Optional.of(version(ctx, history))
                 : history.stream().findFirst();
         answer(ctx, history, one);
     }
 
-    private void answer(Context ctx, List<Plans.Kept> history, Optional<Plans.Kept> one) {
+    private void answer(Context ctx, List<KeptPlans.Kept> history, Optional<KeptPlans.Kept> one) {
         KeptPlanAnswer answer = KeptPlanAnswer.of(
                 ctx.pathParam("id"), history, one, archive.store().revision());
         ctx.header("Cache-Control", "no-cache").header("ETag", answer.etag());
@@ -67,28 +66,28 @@ final class KeptPlanRoutes {
         Assessment assessment = planning.assessment(ctx);
         int version = changed(ctx, history(ctx));
         PlanChangeIn in = Body.json(ctx, PlanChangeIn.class);
-        String note = text("note", in.note(), LONGEST_NOTE);
-        String by = text("by", in.by(), LONGEST_NAME);
+        String note = Body.text("note", in.note(), LONGEST_NOTE);
+        String by = Body.text("by", in.by(), LONGEST_NAME);
         String sheet = Json.compact(PlanSheet.of(planning.sound(assessment, in)));
         done(ctx, plans.keep(id(ctx), new Plans.Written(Json.compact(in.asked()), sheet, by, note), version));
     }
 
     private void takeBack(Context ctx) {
-        List<Plans.Kept> history = history(ctx);
+        List<KeptPlans.Kept> history = history(ctx);
         int version = changed(ctx, history);
         if (history.isEmpty() || history.get(0).takenBack()) {
             throw Problem.of(404, "No plan of his is kept.").thrown();
         }
-        done(ctx, plans.takeBack(id(ctx), history.get(0), version));
+        done(ctx, plans.takeBack(history.get(0), version));
     }
 
     private void restore(Context ctx) {
-        List<Plans.Kept> history = history(ctx);
+        List<KeptPlans.Kept> history = history(ctx);
         int version = changed(ctx, history);
-        done(ctx, plans.bringBack(id(ctx), version(ctx, history), version));
+        done(ctx, plans.bringBack(version(ctx, history), version));
     }
 
-    private void done(Context ctx, Optional<Plans.Kept> now) {
+    private void done(Context ctx, Optional<KeptPlans.Kept> now) {
         if (now.isEmpty()) {
             throw stale();
         }
@@ -96,23 +95,23 @@ final class KeptPlanRoutes {
     }
 
     private void calendar(Context ctx) {
-        PracticeCalendar calendar = new PracticeCalendar(practice(ctx), at(ctx));
+        KeptPlans.Kept one = version(ctx, history(ctx));
+        PracticeCalendar calendar = new PracticeCalendar(practice(one), at(ctx));
         if (!calendar.hasDates()) {
             throw Problem.of(422, "A calendar wants dates: name the first day of the plan and keep it again.")
                     .thrown();
         }
         StringWriter text = new StringWriter();
-        calendar.write(text, version(ctx, history(ctx)).when());
+        calendar.write(text, one.when());
         ctx.header("Content-Disposition", "attachment; filename=\"" + file(ctx) + ".ics\"");
         ctx.contentType("text/calendar; charset=utf-8").result(text.toString().getBytes(StandardCharsets.UTF_8));
     }
 
     private void sheet(Context ctx) {
-        ctx.contentType("text/html; charset=utf-8").result(paper.of(practice(ctx)));
+        StyledPage.send(ctx, paper.of(practice(version(ctx, history(ctx)))));
     }
 
-    private Practice practice(Context ctx) {
-        Plans.Kept one = version(ctx, history(ctx));
+    private Practice practice(KeptPlans.Kept one) {
         PlanSheet sheet;
         try {
             sheet = Json.read(one.sheet().getBytes(StandardCharsets.UTF_8), PlanSheet.class);
@@ -135,7 +134,7 @@ final class KeptPlanRoutes {
     }
 
     /** The version of an address; the newest one that stands where none is named. */
-    private static Plans.Kept version(Context ctx, List<Plans.Kept> history) {
+    private static KeptPlans.Kept version(Context ctx, List<KeptPlans.Kept> history) {
         Optional<String> named = Request.word(ctx, "version");
         int wanted = Request.number(ctx, "version", 0, 0, Integer.MAX_VALUE);
         return history.stream()
@@ -150,7 +149,7 @@ final class KeptPlanRoutes {
                         .thrown());
     }
 
-    private List<Plans.Kept> history(Context ctx) {
+    private List<KeptPlans.Kept> history(Context ctx) {
         if (archive.store().prospect(id(ctx)).isEmpty()) {
             planning.assessment(ctx);
         }
@@ -158,12 +157,8 @@ final class KeptPlanRoutes {
     }
 
     /** The version that a request changes: that of its If-Match, where it is the newest. */
-    private static int changed(Context ctx, List<Plans.Kept> history) {
-        String match = ctx.header("If-Match");
-        if (match == null) {
-            throw Problem.of(428, "Say with If-Match which version you change: the etag you got with the plan.")
-                    .thrown();
-        }
+    private static int changed(Context ctx, List<KeptPlans.Kept> history) {
+        String match = Versions.changed(ctx, "plan");
         int newest = history.isEmpty() ? 0 : history.get(0).version();
         if (!Versions.matches(match, KeptPlanAnswer.etag(newest))) {
             throw stale();
@@ -177,15 +172,6 @@ final class KeptPlanRoutes {
                         "Somebody kept another plan of his after you opened this one. Yours was not kept: look at what"
                                 + " stands there, then keep again.")
                 .thrown();
-    }
-
-    private static String text(String name, @Nullable String given, int longest) {
-        String text = Objects.requireNonNullElse(given, "").strip();
-        if (text.length() > longest) {
-            throw Problem.of(422, "\"" + name + "\" has at most " + longest + " characters.")
-                    .thrown();
-        }
-        return text;
     }
 
     private static String id(Context ctx) {

@@ -38,11 +38,9 @@ final class PlanRoutes {
         Assessment assessment = planning.assessment(ctx);
         PlanIn in = Body.json(ctx, PlanIn.class);
         Planning.meant(in::request);
-        String prefer = ctx.header("Prefer");
-        if (prefer != null && prefer.contains("respond-async")) {
+        if (Jobs.areWanted(ctx)) {
             JobAnswer job = jobs.beginPlan(progress -> sheet(assessment, in, progress));
-            ctx.status(202).header("Location", "/api/jobs/" + job.job()).header("Preference-Applied", "respond-async");
-            Versions.json(ctx, job);
+            Jobs.accepted(ctx, job);
         } else {
             Versions.json(ctx, sheet(assessment, in, (step, done) -> {}));
         }

@@ -2,7 +2,6 @@ package rushlight.web.http;
 
 import io.javalin.http.Context;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -120,15 +119,15 @@ final class ProjectionRoutes {
     private Projection projection(Context ctx, In in) {
         Projection said = new Projection(
                 prospect(ctx),
-                line("evaluator", in.evaluator(), LONGEST_LINE),
-                line("role", in.role(), LONGEST_LINE),
-                line("readiness", in.readiness(), LONGEST_LINE),
-                line("ceiling", in.ceiling(), LONGEST_LINE),
-                line("floor", in.floor(), LONGEST_LINE),
-                line("risk", in.risk(), LONGEST_LINE),
-                line("words", in.words(), LONGEST),
-                line("scale", in.scale(), LONGEST_LINE),
-                line("tier", in.tier(), LONGEST_LINE));
+                Body.text("evaluator", in.evaluator(), LONGEST_LINE),
+                Body.text("role", in.role(), LONGEST_LINE),
+                Body.text("readiness", in.readiness(), LONGEST_LINE),
+                Body.text("ceiling", in.ceiling(), LONGEST_LINE),
+                Body.text("floor", in.floor(), LONGEST_LINE),
+                Body.text("risk", in.risk(), LONGEST_LINE),
+                Body.text("words", in.words(), LONGEST),
+                Body.text("scale", in.scale(), LONGEST_LINE),
+                Body.text("tier", in.tier(), LONGEST_LINE));
         if (said.by().isEmpty() || !said.by().equals(evaluator(ctx))) {
             throw refused("Whose judgement is it? Name the evaluator, the same as in the address.");
         }
@@ -148,14 +147,6 @@ final class ProjectionRoutes {
 
     private Stream<String> roles() {
         return archive.book().findings().roles().stream().map(Role::slug);
-    }
-
-    private static String line(String name, @Nullable String value, int longest) {
-        String text = Objects.requireNonNullElse(value, "").strip();
-        if (text.length() > longest) {
-            throw refused("\"" + name + "\" has at most " + longest + " characters.");
-        }
-        return text;
     }
 
     private String prospect(Context ctx) {

@@ -2,6 +2,7 @@ package rushlight.web.http;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Supplier;
 import rushlight.findings.Assessment;
 import rushlight.plan.PlanAnswer;
@@ -19,7 +20,14 @@ final class RememberedPlans implements ReportPlans {
 
     private final ReportPlans plans;
     private final Supplier<String> version;
-    private final Map<Key, PlanAnswer> made = new LinkedHashMap<>();
+    private final Map<Key, PlanAnswer> made = new LinkedHashMap<>() {
+        private static final long serialVersionUID = 1;
+
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<Key, PlanAnswer> eldest) {
+            return size() > MOST;
+        }
+    };
 
     RememberedPlans(ReportPlans plans, Supplier<String> version) {
         this.plans = plans;
@@ -27,16 +35,25 @@ final class RememberedPlans implements ReportPlans {
     }
 
     @Override
-    public synchronized PlanAnswer of(Assessment assessment) {
+    public PlanAnswer of(Assessment assessment) {
         Key key = new Key(assessment.prospect().id(), version.get());
-        PlanAnswer known = made.get(key);
-        if (known == null) {
-            known = plans.of(assessment);
-            if (made.size() >= MOST) {
-                made.remove(made.keySet().iterator().next());
+        // Who asks for a plan that is there does not wait for another man's.
+        return known(key).orElseGet(() -> made(key, assessment));
+    }
+
+    private synchronized PlanAnswer made(Key key, Assessment assessment) {
+        return known(key).orElseGet(() -> {
+            PlanAnswer answer = plans.of(assessment);
+            synchronized (made) {
+                made.put(key, answer);
             }
-            made.put(key, known);
+            return answer;
+        });
+    }
+
+    private Optional<PlanAnswer> known(Key key) {
+        synchronized (made) {
+            return Optional.ofNullable(made.get(key));
         }
-        return known;
     }
 }

@@ -168,11 +168,7 @@ final class RepRoutes {
 
     private void edit(Context ctx) {
         KeptReading kept = found(ctx);
-        String match = ctx.header("If-Match");
-        if (match == null) {
-            throw Problem.of(428, "Say with If-Match which version you change: the etag you got with the rep.")
-                    .thrown();
-        }
+        String match = Versions.changed(ctx, "rep");
         CellsIn in = Body.json(ctx, CellsIn.class);
         Map<String, String> head = new LinkedHashMap<>();
         Map<String, String> now = Cells.of(kept.log(), kept.reading(), film);

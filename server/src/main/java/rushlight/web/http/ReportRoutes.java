@@ -71,11 +71,7 @@ final class ReportRoutes {
 
     private void keep(Context ctx) {
         Material material = material(ctx);
-        String match = ctx.header("If-Match");
-        if (match == null) {
-            throw Problem.of(428, "Say with If-Match which version you change: the etag you got with the report.")
-                    .thrown();
-        }
+        String match = Versions.changed(ctx, "report");
         In in = Body.json(ctx, In.class);
         String summary = text("summary", in.summary(), Written.LONGEST);
         String author = text("author", in.author(), LONGEST_NAME);

@@ -44,6 +44,16 @@ final class Versions {
                                 .anyMatch(strong(etag)::equals));
     }
 
+    /** The version that a request says it changes, as it stands in its If-Match; ends the request where it says none. */
+    static String changed(Context ctx, String what) {
+        String match = ctx.header("If-Match");
+        if (match == null) {
+            throw Problem.of(428, "Say with If-Match which version you change: the etag you got with the " + what + ".")
+                    .thrown();
+        }
+        return match;
+    }
+
     /** Answers with JSON that holds for one version of film and book, made only where the browser lacks it. */
     static void json(Context ctx, String etag, Supplier<Object> answer) {
         ctx.header("Cache-Control", "no-cache");

@@ -9,8 +9,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -66,6 +66,7 @@ class ReportOnPaperTest {
 
     /** Every report of the league on letter paper, made once: the page and the PDF by the prospect's name. */
     private static final Map<String, Material> MATERIALS = new HashMap<>();
+
     private static final Map<String, String> PAGES = new LinkedHashMap<>();
 
     private static final Map<String, byte[]> PDFS = new LinkedHashMap<>();

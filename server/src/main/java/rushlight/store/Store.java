@@ -53,6 +53,7 @@ public final class Store implements AutoCloseable {
     /** The same, with a disk that is told to be fuller than it is. */
     static Store in(Path folder, FilmColumns columns, Room room) {
         JenaSystem.init();
+        TornJournal.mend(folder);
         return room.told(() -> new Store(DatabaseMgr.connectDatasetGraph(folder.toString()), columns, room));
     }
 

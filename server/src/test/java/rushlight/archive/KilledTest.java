@@ -208,7 +208,7 @@ class KilledTest {
             } catch (InterruptedException e) {
                 Thread.currentThread().interrupt();
             }
-            writer.destroyForcibly();
+            writer.toHandle().destroyForcibly(); // unlike the process, this leaves what it said to be read
         });
         try (BufferedReader said =
                 new BufferedReader(new InputStreamReader(writer.getInputStream(), StandardCharsets.UTF_8))) {

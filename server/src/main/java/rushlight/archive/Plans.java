@@ -37,6 +37,16 @@ public final class Plans {
         return store.ask(data -> KeptPlans.in(data).of(prospect));
     }
 
+    /** The one that stands; empty where none was kept, or it was taken back. */
+    public Optional<Kept> standing(String prospect) {
+        return history(prospect).stream().findFirst().filter(one -> !one.takenBack());
+    }
+
+    /** The number of the newest version; 0 where there never was one. */
+    public int newest(String prospect) {
+        return history(prospect).stream().findFirst().map(Kept::version).orElse(0);
+    }
+
     /**
      * Keeps a plan as the next version.
      *

@@ -29,6 +29,7 @@ import rushlight.report.prospect.Paper;
 import rushlight.report.prospect.ProspectReports;
 import rushlight.web.ReportMaterial;
 import rushlight.web.ReportPlans;
+import rushlight.web.StandingPlans;
 
 /** One prospect on two pages, or his reps as chapters and links. */
 @Command(
@@ -124,11 +125,11 @@ final class ReportCommand implements Callable<Integer> {
                     ReportMaterial.of(archive, who.get().get(0).id());
             return material.isEmpty()
                     ? refuse("There is no film of \"" + name + "\" yet.")
-                    : write(archive.book(), material.get(), chosen);
+                    : write(archive, material.get(), chosen);
         }
     }
 
-    private int write(Book book, Material material, Paper chosen) {
+    private int write(Archive archive, Material material, Paper chosen) {
         Kind kind = kind();
         Path file =
                 output.orElseGet(() -> Path.of(material.assessment().prospect().id() + kind.ending));
@@ -147,8 +148,9 @@ final class ReportCommand implements Callable<Integer> {
         if (kind == Kind.LINKS) {
             WholeFile.write(file, links(material).getBytes(StandardCharsets.UTF_8));
         } else {
+            Book book = archive.book();
             ProspectReports reports = new ProspectReports(book.ontology(), book.taxonomy(), book.handbook());
-            Material planned = ReportMaterial.with(material, ReportPlans.made(book));
+            Material planned = ReportMaterial.with(material, new StandingPlans(archive, ReportPlans.made(book)));
             WholeFile.write(
                     file,
                     kind == Kind.PDF

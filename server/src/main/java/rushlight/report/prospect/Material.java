@@ -26,7 +26,7 @@ public record Material(
         Profile profile,
         List<Reader> readers,
         List<Foreseen> foreseen,
-        Optional<PlanAnswer> plan,
+        Optional<Planned> plan,
         Written written) {
     /**
      * One evaluator's reading of one game.
@@ -46,6 +46,14 @@ public record Material(
      */
     public record Foreseen(Projection projection, LocalDate day) {}
 
+    /**
+     * The plan that a report tells of.
+     *
+     * @param answer what came of it
+     * @param which whose plan it is, a sentence; empty where nobody kept one
+     */
+    public record Planned(PlanAnswer answer, String which) {}
+
     public Material {
         readers = List.copyOf(readers);
         foreseen = List.copyOf(foreseen);
@@ -57,7 +65,7 @@ public record Material(
     }
 
     /** The same with what came of a plan. */
-    public Material with(PlanAnswer answer) {
-        return new Material(assessment, spoken, profile, readers, foreseen, Optional.of(answer), written);
+    public Material with(Planned planned) {
+        return new Material(assessment, spoken, profile, readers, foreseen, Optional.of(planned), written);
     }
 }

@@ -20,18 +20,22 @@ final class PlanPart {
         this.taxonomy = taxonomy;
     }
 
-    ReportPage.Section of(Part part, PlanAnswer answer) {
+    ReportPage.Section of(Part part, Material.Planned planned) {
+        PlanAnswer answer = planned.answer();
         if (answer instanceof PlanAnswer.Made made) {
-            return of(part, made.plan());
+            return of(part, made.plan(), planned.which());
         }
         List<String> why = answer instanceof PlanAnswer.Impossible no
                 ? no.reasons().isEmpty() ? no.clash() : no.reasons()
                 : ((PlanAnswer.Refused) answer).reasons();
         return ReportPage.Section.ofWords(
-                part.slug(), part.title(), List.of("There is no plan. " + String.join(" ", why)));
+                part.slug(),
+                part.title(),
+                List.of("There is no plan. " + String.join(" ", why)
+                        + (planned.which().isEmpty() ? "" : " " + planned.which())));
     }
 
-    private ReportPage.Section of(Part part, Plan plan) {
+    private ReportPage.Section of(Part part, Plan plan, String which) {
         List<Table> tables = new ArrayList<>(List.of(weeks(plan)));
         if (!plan.retest().isEmpty()) {
             tables.add(retest(plan));
@@ -39,7 +43,7 @@ final class PlanPart {
         return new ReportPage.Section(
                 part.slug(),
                 part.title(),
-                List.of(plan.decides(), frame(plan)),
+                List.of(plan.decides(), which.isEmpty() ? frame(plan) : which + " " + frame(plan)),
                 List.of(),
                 tables,
                 List.of(),

@@ -5,7 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 import rushlight.findings.Assessment;
-import rushlight.plan.PlanAnswer;
+import rushlight.report.prospect.Material;
 import rushlight.web.ReportPlans;
 
 /**
@@ -20,11 +20,11 @@ final class RememberedPlans implements ReportPlans {
 
     private final ReportPlans plans;
     private final Supplier<String> version;
-    private final Map<Key, PlanAnswer> made = new LinkedHashMap<>() {
+    private final Map<Key, Material.Planned> made = new LinkedHashMap<>() {
         private static final long serialVersionUID = 1;
 
         @Override
-        protected boolean removeEldestEntry(Map.Entry<Key, PlanAnswer> eldest) {
+        protected boolean removeEldestEntry(Map.Entry<Key, Material.Planned> eldest) {
             return size() > MOST;
         }
     };
@@ -35,15 +35,15 @@ final class RememberedPlans implements ReportPlans {
     }
 
     @Override
-    public PlanAnswer of(Assessment assessment) {
+    public Material.Planned of(Assessment assessment) {
         Key key = new Key(assessment.prospect().id(), version.get());
         // Who asks for a plan that is there does not wait for another man's.
         return known(key).orElseGet(() -> made(key, assessment));
     }
 
-    private synchronized PlanAnswer made(Key key, Assessment assessment) {
+    private synchronized Material.Planned made(Key key, Assessment assessment) {
         return known(key).orElseGet(() -> {
-            PlanAnswer answer = plans.of(assessment);
+            Material.Planned answer = plans.of(assessment);
             synchronized (made) {
                 made.put(key, answer);
             }
@@ -51,7 +51,7 @@ final class RememberedPlans implements ReportPlans {
         });
     }
 
-    private Optional<PlanAnswer> known(Key key) {
+    private Optional<Material.Planned> known(Key key) {
         synchronized (made) {
             return Optional.ofNullable(made.get(key));
         }

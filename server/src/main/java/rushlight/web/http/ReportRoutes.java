@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import rushlight.archive.Archive;
 import rushlight.archive.Book;
+import rushlight.archive.Plans;
 import rushlight.archive.ReportSheets;
 import rushlight.film.Prospect;
 import rushlight.report.prospect.Chapters;
@@ -22,6 +23,7 @@ import rushlight.web.ChaptersAnswer;
 import rushlight.web.ReportAnswer;
 import rushlight.web.ReportMaterial;
 import rushlight.web.ReportPlans;
+import rushlight.web.StandingPlans;
 
 /** One prospect on two pages: what the evaluator puts in, the page, the PDF, and his reps as chapters. */
 final class ReportRoutes {
@@ -38,6 +40,7 @@ final class ReportRoutes {
     private final ReportSheets sheets;
     private final ProspectReports reports;
     private final ReportPlans plans;
+    private final Plans kept;
 
     ReportRoutes(Archive archive, FilmVersion version) {
         this.archive = archive;
@@ -45,7 +48,8 @@ final class ReportRoutes {
         this.sheets = ReportSheets.of(archive);
         Book book = archive.book();
         this.reports = new ProspectReports(book.ontology(), book.taxonomy(), book.handbook());
-        this.plans = new RememberedPlans(ReportPlans.made(book), version::now);
+        this.plans = new StandingPlans(archive, new RememberedPlans(ReportPlans.made(book), version::now));
+        this.kept = Plans.of(archive);
     }
 
     List<Route> routes() {
@@ -136,12 +140,14 @@ final class ReportRoutes {
         }
     }
 
-    /** Whether the browser lacks this version of the report: it changes with the film, the book and the sheet. */
+    /** Whether the browser lacks this version of the report: it changes with the film, the book, the sheet and the plan. */
     private boolean isNew(Context ctx, Paper paper, String form) {
         long sheet = sheets.of(ctx.pathParam("id")).revision();
         ctx.header("Cache-Control", "no-cache");
         String film = Versions.plain(version.now());
-        return !Versions.isKnown(ctx, "W/\"" + film + "-" + sheet + "-" + paper.slug() + "-" + form + "\"");
+        int plan = kept.newest(ctx.pathParam("id"));
+        return !Versions.isKnown(
+                ctx, "W/\"" + film + "-" + sheet + "-" + plan + "-" + paper.slug() + "-" + form + "\"");
     }
 
     private void clips(Context ctx) {

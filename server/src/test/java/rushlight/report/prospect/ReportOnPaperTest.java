@@ -274,8 +274,8 @@ class ReportOnPaperTest {
         assertThat(plan.select("p").get(0).text()).startsWith("Certified coaches and licensed medical staff decide");
         assertThat(plan.select("table").get(0).select("thead th").eachText())
                 .containsExactly("Skill, in teaching order", "For", "Week 1", "Week 2", "Week 3", "Week 4");
-        PlanAnswer.Made made =
-                (PlanAnswer.Made) material("tavish-mordell").plan().orElseThrow();
+        PlanAnswer.Made made = (PlanAnswer.Made)
+                material("tavish-mordell").plan().orElseThrow().answer();
         assertThat(plan.select("table").get(0).select("tbody th").eachText())
                 .isNotEmpty()
                 .containsExactlyElementsOf(made.plan().work().targets().stream()

@@ -224,12 +224,20 @@ class ServerTest {
         assertThat(send("PUT", PLAN, JSON_TYPE, change, "If-Match", first).statusCode())
                 .isEqualTo(412);
         assertThat(json(get(PLAN)).at("/sheet")).isEqualTo(json(made));
+        String report = PLAN.replace("/plan", "/report.html");
+        HttpResponse<byte[]> withIt = get(report);
+        assertThat(Contract.text(withIt)).contains("The plan, kept on 20").contains("2 sessions;");
         assertThat(Contract.text(get(PLAN + ".html")))
                 .contains("class=\"box\"", json(made).get("decides").asText());
         assertThat(Contract.text(get(PLAN + ".ics?at=15:30"))).contains("DTSTART:20260803T153000");
         assertThat(send("DELETE", PLAN, JSON_TYPE, "", "If-Match", etag(PLAN)).statusCode())
                 .isEqualTo(200);
         assertThat(get(PLAN + ".html").statusCode()).isEqualTo(404);
+        HttpResponse<byte[]> without = get(report);
+        assertThat(Contract.text(without)).doesNotContain("kept on");
+        assertThat(without.headers().firstValue("ETag"))
+                .as("a browser does not show the old one")
+                .isNotEqualTo(withIt.headers().firstValue("ETag"));
         assertThat(send("POST", PLAN + "/restore?version=1", JSON_TYPE, "", "If-Match", etag(PLAN))
                         .statusCode())
                 .isEqualTo(200);

@@ -36,8 +36,8 @@ public final class Archive implements AutoCloseable {
     private final Indexing index;
     private final Writing writing;
 
-    /** One writer at a time; readers never wait. */
-    private final ReentrantLock one = new ReentrantLock();
+    /** One writer at a time, in the order they came, so that nobody waits for ever; readers never wait. */
+    private final ReentrantLock one = new ReentrantLock(true);
 
     private Archive(Path folder, FolderLock lock, Book book, Store store, Indexing index) {
         this.folder = folder;

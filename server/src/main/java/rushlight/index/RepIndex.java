@@ -1,24 +1,19 @@
 package rushlight.index;
 
-import java.io.EOFException;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.TimeUnit;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.apache.lucene.document.Document;
-import org.apache.lucene.index.CorruptIndexException;
-import org.apache.lucene.index.IndexFormatTooNewException;
-import org.apache.lucene.index.IndexFormatTooOldException;
 import org.apache.lucene.index.IndexReader;
 import org.apache.lucene.index.IndexWriter;
-import org.apache.lucene.index.IndexWriterConfig;
 import org.apache.lucene.index.Term;
 import org.apache.lucene.search.BooleanClause.Occur;
 import org.apache.lucene.search.BooleanQuery;
@@ -31,6 +26,8 @@ import org.apache.lucene.store.ByteBuffersDirectory;
 import org.apache.lucene.store.Directory;
 import org.apache.lucene.store.FSDirectory;
 import org.jspecify.annotations.Nullable;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import rushlight.film.LogId;
 import rushlight.film.Prospect;
 import rushlight.situation.Facets;
@@ -41,7 +38,10 @@ import rushlight.situation.LogFacts;
  * which revision it holds. One thread writes at a time; readers never wait, and see a change once it is whole.
  */
 public final class RepIndex implements AutoCloseable {
-    private static final double BUFFER_MB = 64;
+    private static final Logger LOG = LoggerFactory.getLogger(RepIndex.class);
+
+    /** How old what lies on the disk may be while changes follow each other, nanoseconds. */
+    private static final long SELDOM = TimeUnit.SECONDS.toNanos(2);
 
     private final Directory directory;
     private final Documents documents;
@@ -49,6 +49,7 @@ public final class RepIndex implements AutoCloseable {
     private final IndexWriter writer;
     private final SearcherManager searchers;
     private @Nullable Opened opened;
+    private long committed = System.nanoTime() - SELDOM;
 
     /** The film last looked at, kept so that the next question need not lay it out again. */
     private record Opened(IndexSearcher searcher, List<String> evaluators, Footage footage) {}
@@ -57,7 +58,7 @@ public final class RepIndex implements AutoCloseable {
         this.directory = directory;
         this.documents = new Documents(counted);
         this.pages = pages;
-        this.writer = writer(directory);
+        this.writer = IndexFiles.writer(directory);
         this.searchers = new SearcherManager(writer, new Uncached());
     }
 
@@ -95,14 +96,15 @@ public final class RepIndex implements AutoCloseable {
     }
 
     /**
-     * Puts logs in the place of what was there of them, takes out those that are gone, and commits. If it fails, the
-     * index stays as it was and must be opened anew.
+     * Puts logs in the place of what was there of them and takes out those that are gone. Questions see it at once; it may
+     * reach the disk with a later change, or when the index is closed: until then {@link #state()} of an index that is opened
+     * after a crash names the revision before, and the change is made again. If it fails, the index must be opened anew.
      *
      * @param prospects what is known of prospects, where it changed
      */
     public void update(
             Stream<LogFacts> logs, Collection<LogId> gone, Collection<Prospect> prospects, IndexState state) {
-        write(state, () -> {
+        write(state, System.nanoTime() - committed >= SELDOM, () -> {
             for (LogId log : gone) {
                 writer.deleteDocuments(new Term(Fields.LOG, Fields.key(log)));
             }
@@ -112,7 +114,7 @@ public final class RepIndex implements AutoCloseable {
 
     /** Makes the whole index again. */
     public void rebuild(Stream<LogFacts> logs, Collection<Prospect> prospects, IndexState state) {
-        write(state, () -> {
+        write(state, true, () -> {
             writer.deleteAll();
             for (Page page : pages) {
                 writer.addDocument(Documents.of(page));
@@ -139,12 +141,14 @@ public final class RepIndex implements AutoCloseable {
         }
     }
 
+    /** Closes it. What had not reached the disk does so now; where it cannot, whoever opens the index next makes it again. */
     @Override
-    public void close() {
+    public synchronized void close() {
         try (directory;
                 writer;
                 searchers) {
             opened = null;
+            commitLast();
         } catch (IOException e) {
             throw unreadable(e);
         }
@@ -168,12 +172,14 @@ public final class RepIndex implements AutoCloseable {
         void make() throws IOException;
     }
 
-    private synchronized void write(IndexState state, Change change) {
+    private synchronized void write(IndexState state, boolean isToLast, Change change) {
         boolean done = false;
         try {
             change.make();
             writer.setLiveCommitData(state.commitData().entrySet());
-            writer.commit();
+            if (isToLast) {
+                commit();
+            }
             searchers.maybeRefreshBlocking();
             done = true;
             opened = null;
@@ -183,6 +189,21 @@ public final class RepIndex implements AutoCloseable {
             if (!done) {
                 rollback();
             }
+        }
+    }
+
+    private void commit() throws IOException {
+        writer.commit();
+        committed = System.nanoTime();
+    }
+
+    private void commitLast() {
+        try {
+            if (writer.isOpen() && writer.hasUncommittedChanges()) {
+                commit();
+            }
+        } catch (IOException e) {
+            LOG.debug("The last changes did not reach the index on the disk", e);
         }
     }
 
@@ -211,27 +232,6 @@ public final class RepIndex implements AutoCloseable {
                 .add(new TermQuery(one), Occur.FILTER)
                 .add(new TermQuery(other), Occur.FILTER)
                 .build();
-    }
-
-    private static IndexWriter writer(Directory directory) throws IOException {
-        try {
-            return new IndexWriter(directory, config());
-        } catch (CorruptIndexException
-                | IndexFormatTooOldException
-                | IndexFormatTooNewException
-                | EOFException
-                | NoSuchFileException e) {
-            for (String file : directory.listAll()) {
-                if (!file.equals(IndexWriter.WRITE_LOCK_NAME)) {
-                    directory.deleteFile(file);
-                }
-            }
-            return new IndexWriter(directory, config());
-        }
-    }
-
-    private static IndexWriterConfig config() {
-        return new IndexWriterConfig(Prose.read()).setRAMBufferSizeMB(BUFFER_MB).setCommitOnClose(false);
     }
 
     /** Searchers that remember nothing of their own: what is worth remembering is remembered by the tapes. */

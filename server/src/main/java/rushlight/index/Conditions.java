@@ -29,21 +29,45 @@ interface Conditions {
         };
     }
 
-    /** For all prospects: goes once through the whole index for each condition, and remembers. */
-    static Conditions remembering(IndexSearcher searcher) {
-        Map<Situation, FixedBitSet> remembered = new ConcurrentHashMap<>();
-        return condition -> remembered.computeIfAbsent(condition, c -> everywhere(searcher, c))::get;
+    /** For all prospects: looks each condition up over the whole index, and remembers. */
+    static Conditions remembering(IndexSearcher searcher, Segments segments) {
+        List<LeafReaderContext> leaves = searcher.getLeafContexts();
+        Map<Situation, FixedBitSet[]> remembered = new ConcurrentHashMap<>();
+        return condition ->
+                new Found(leaves, remembered.computeIfAbsent(condition, c -> everywhere(searcher, segments, c)));
     }
 
-    private static FixedBitSet everywhere(IndexSearcher searcher, Situation condition) {
-        FixedBitSet found =
-                new FixedBitSet(Math.max(1, searcher.getIndexReader().maxDoc()));
+    private static FixedBitSet[] everywhere(IndexSearcher searcher, Segments segments, Situation condition) {
         try {
-            Walk.over(searcher, SituationQuery.of(condition), leaf -> d -> found.set(leaf.docBase + d));
+            return segments.matching(searcher, condition);
         } catch (IOException e) {
             throw RepIndex.unreadable(e);
         }
-        return found;
+    }
+
+    /** Reads what was found in one segment of the index after another. */
+    final class Found implements IntPredicate {
+        private final List<LeafReaderContext> leaves;
+        private final FixedBitSet[] found;
+        private FixedBitSet here = new FixedBitSet(0);
+        private int begin;
+        private int end;
+
+        Found(List<LeafReaderContext> leaves, FixedBitSet... found) {
+            this.leaves = leaves;
+            this.found = found;
+        }
+
+        @Override
+        public boolean test(int document) {
+            if (document < begin || document >= end) {
+                int of = ReaderUtil.subIndex(document, leaves);
+                begin = leaves.get(of).docBase;
+                end = begin + leaves.get(of).reader().maxDoc();
+                here = found[of];
+            }
+            return here.get(document - begin);
+        }
     }
 
     /** Walks along the matches of a condition, one segment of the index after another. */

@@ -14,7 +14,6 @@ import java.util.stream.Stream;
 import org.apache.lucene.index.LeafReaderContext;
 import org.apache.lucene.search.DocIdSetIterator;
 import org.apache.lucene.search.IndexSearcher;
-import org.apache.lucene.search.MatchAllDocsQuery;
 import org.apache.lucene.search.Weight;
 import org.jspecify.annotations.Nullable;
 import rushlight.film.Game;
@@ -34,10 +33,10 @@ public final class Footage {
     private final Map<Class<?>, Object> kept = new ConcurrentHashMap<>();
     private @Nullable Owners owners;
 
-    Footage(IndexSearcher searcher, List<String> evaluators) {
+    Footage(IndexSearcher searcher, Segments segments, List<String> evaluators) {
         this.searcher = searcher;
-        this.shelf = new Shelf(searcher, evaluators);
-        this.shared = Conditions.remembering(searcher);
+        this.shelf = new Shelf(searcher, segments, evaluators);
+        this.shared = Conditions.remembering(searcher, segments);
     }
 
     /** Everybody of whom there is a log, in order of their ids. */
@@ -192,7 +191,7 @@ public final class Footage {
 
     private Optional<Shelf.Played> one(String prospect) {
         try {
-            return shelf.played(Shelf.of(prospect)).stream().findFirst();
+            return shelf.one(prospect);
         } catch (IOException e) {
             throw RepIndex.unreadable(e);
         }
@@ -201,9 +200,7 @@ public final class Footage {
     private synchronized Owners owners() {
         if (owners == null) {
             try {
-                owners = new Owners(
-                        shelf.played(new MatchAllDocsQuery()),
-                        searcher.getIndexReader().maxDoc());
+                owners = new Owners(shelf.everybody(), searcher.getIndexReader().maxDoc());
             } catch (IOException e) {
                 throw RepIndex.unreadable(e);
             }

@@ -48,6 +48,7 @@ public final class RepIndex implements AutoCloseable {
     private final Collection<Page> pages;
     private final IndexWriter writer;
     private final SearcherManager searchers;
+    private final Segments segments = new Segments();
     private @Nullable Opened opened;
     private long committed = System.nanoTime() - SELDOM;
 
@@ -162,7 +163,7 @@ public final class RepIndex implements AutoCloseable {
         if (opened == null
                 || opened.searcher() != searcher
                 || !opened.evaluators().equals(evaluators)) {
-            opened = new Opened(searcher, List.copyOf(evaluators), new Footage(searcher, evaluators));
+            opened = new Opened(searcher, List.copyOf(evaluators), new Footage(searcher, segments, evaluators));
         }
         return opened.footage();
     }

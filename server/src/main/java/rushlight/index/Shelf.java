@@ -2,9 +2,11 @@ package rushlight.index;
 
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.apache.lucene.index.DocValues;
@@ -17,6 +19,7 @@ import org.apache.lucene.search.BooleanQuery;
 import org.apache.lucene.search.IndexSearcher;
 import org.apache.lucene.search.Query;
 import org.apache.lucene.search.TermQuery;
+import org.apache.lucene.util.Bits;
 import org.apache.lucene.util.BytesRef;
 import rushlight.film.Game;
 import rushlight.film.Prospect;
@@ -26,8 +29,8 @@ import rushlight.situation.Tapes;
 
 /** Finds the documents of a prospect's reps: game by game, the reading that counts, in the order they were played. */
 final class Shelf {
-    /** One log's head, and its readings' document numbers by their place in the log. */
-    private record Watched(IndexedLog log, SortedMap<Integer, Integer> documents) {}
+    /** One log's head, and its readings' document numbers in their order. */
+    private record Watched(IndexedLog log, List<Integer> documents) {}
 
     /**
      * The documents of one game.
@@ -47,37 +50,63 @@ final class Shelf {
     record Played(Prospect prospect, List<PlayedGame> games) {}
 
     private final IndexSearcher searcher;
+    private final Segments segments;
     private final ReadingChoice choice;
 
-    Shelf(IndexSearcher searcher, List<String> evaluators) {
+    Shelf(IndexSearcher searcher, Segments segments, List<String> evaluators) {
         this.searcher = searcher;
+        this.segments = segments;
         this.choice = new ReadingChoice(evaluators);
     }
 
-    /** Everything of this prospect's. */
-    static Query of(String prospect) {
-        return new TermQuery(new Term(Fields.PROSPECT, prospect));
+    /** Everybody of whom there is a log, in order of their ids. */
+    List<Played> everybody() throws IOException {
+        Map<String, Prospect> known = new HashMap<>();
+        Map<String, Watched> watched = new TreeMap<>();
+        for (LeafReaderContext leaf : searcher.getLeafContexts()) {
+            Bits live = leaf.reader().getLiveDocs();
+            Segments.Film film = segments.film(searcher, leaf);
+            for (Segments.Listed one : film.prospects()) {
+                if (live == null || live.get(one.document())) {
+                    known.put(one.prospect().id(), one.prospect());
+                }
+            }
+            for (Segments.Held log : film.logs()) {
+                if (live == null || live.get(log.head())) {
+                    List<Integer> documents = new ArrayList<>(log.readings().length);
+                    for (int reading : log.readings()) {
+                        documents.add(leaf.docBase + reading);
+                    }
+                    watched.put(log.key(), new Watched(log.log(), documents));
+                }
+            }
+        }
+        return played(known, watched.values());
     }
 
-    /** Those whom the query finds and of whom there is a log, in order of their ids. */
-    List<Played> played(Query whose) throws IOException {
+    /** The same of one prospect, found without looking at anybody else's film. */
+    Optional<Played> one(String prospect) throws IOException {
+        Query his = new TermQuery(new Term(Fields.PROSPECT, prospect));
         Map<String, Prospect> known = new HashMap<>();
-        for (int document : found(Fields.PROSPECT, whose)) {
-            Prospect prospect = Packed.prospect(whole(document));
-            known.put(prospect.id(), prospect);
+        for (int document : found(Fields.PROSPECT, his)) {
+            known.put(prospect, Packed.prospect(whole(document)));
         }
+        return played(known, watched(his)).stream().findFirst();
+    }
+
+    private List<Played> played(Map<String, Prospect> known, Collection<Watched> all) throws IOException {
         Map<String, List<Watched>> byProspect = new TreeMap<>();
-        for (Watched watched : watched(whose).values()) {
+        for (Watched watched : all) {
             byProspect
                     .computeIfAbsent(watched.log().prospect().id(), id -> new ArrayList<>())
                     .add(watched);
         }
-        List<Played> all = new ArrayList<>();
+        List<Played> played = new ArrayList<>();
         for (Map.Entry<String, List<Watched>> his : byProspect.entrySet()) {
             Prospect asLogged = his.getValue().get(0).log().prospect();
-            all.add(new Played(known.getOrDefault(his.getKey(), asLogged), games(his.getValue())));
+            played.add(new Played(known.getOrDefault(his.getKey(), asLogged), games(his.getValue())));
         }
-        return all;
+        return played;
     }
 
     /** The stored bytes of a document. */
@@ -85,28 +114,29 @@ final class Shelf {
         return searcher.storedFields().document(document).getBinaryValue(Fields.WHOLE);
     }
 
-    private Map<String, Watched> watched(Query whose) throws IOException {
-        Map<String, Watched> byKey = new TreeMap<>();
+    private Collection<Watched> watched(Query whose) throws IOException {
+        Map<String, IndexedLog> logs = new TreeMap<>();
         for (int document : found(Fields.LOG, whose)) {
             IndexedLog log = Packed.log(whole(document));
-            byKey.put(Fields.key(log.id()), new Watched(log, new TreeMap<>()));
+            logs.put(Fields.key(log.id()), log);
         }
-        Walk.over(searcher, of(Fields.REP, whose), leaf -> placing(leaf, byKey));
-        return byKey;
+        Map<String, SortedMap<Integer, Integer>> byPlace = new HashMap<>();
+        Walk.over(searcher, of(Fields.REP, whose), leaf -> placing(leaf, byPlace));
+        List<Watched> watched = new ArrayList<>();
+        logs.forEach((key, log) -> watched.add(new Watched(
+                log, List.copyOf(byPlace.getOrDefault(key, new TreeMap<>()).values()))));
+        return watched;
     }
 
-    private static Walk.Segment placing(LeafReaderContext leaf, Map<String, Watched> byKey) throws IOException {
+    private static Walk.Segment placing(LeafReaderContext leaf, Map<String, SortedMap<Integer, Integer>> byPlace)
+            throws IOException {
         SortedDocValues logs = DocValues.getSorted(leaf.reader(), Fields.BY_LOG);
         NumericDocValues places = DocValues.getNumeric(leaf.reader(), Fields.PLACE);
-        Watched[] byOrdinal = new Watched[logs.getValueCount()];
         return document -> {
             logs.advanceExact(document);
             places.advanceExact(document);
-            int log = logs.ordValue();
-            if (byOrdinal[log] == null) {
-                byOrdinal[log] = byKey.get(logs.lookupOrd(log).utf8ToString());
-            }
-            byOrdinal[log].documents().put((int) places.longValue(), leaf.docBase + document);
+            byPlace.computeIfAbsent(logs.lookupOrd(logs.ordValue()).utf8ToString(), key -> new TreeMap<>())
+                    .put((int) places.longValue(), leaf.docBase + document);
         };
     }
 
@@ -117,7 +147,7 @@ final class Shelf {
         List<PlayedGame> games = new ArrayList<>();
         for (Map.Entry<Game, List<Watched>> game : byGame.entrySet()) {
             List<Integer> documents = new ArrayList<>();
-            game.getValue().forEach(w -> documents.addAll(w.documents().values()));
+            game.getValue().forEach(w -> documents.addAll(w.documents()));
             games.add(
                     game.getValue().size() == 1
                             ? new PlayedGame(game.getKey(), documents, List.of())

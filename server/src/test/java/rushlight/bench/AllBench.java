@@ -25,6 +25,7 @@ import rushlight.film.csv.FilmLogReader;
 import rushlight.film.csv.FilmLogWriter;
 import rushlight.film.csv.ReadResult;
 import rushlight.index.Count;
+import rushlight.store.Whole;
 
 /**
  * Measures everything at growing sizes of one folder, beside three other engines that count the same, and writes the table.
@@ -86,17 +87,20 @@ public final class AllBench {
                 "import, reps/s",
                 "most heap, MB",
                 "open, s",
+                "server started, s",
                 "one assessed, ms",
                 "all assessed, s",
                 "ask p50, ms",
                 "ask p95, ms",
+                "an edit, ms",
+                "a question right after it, ms",
                 "heap kept per 100,000, MB",
                 "disk per 100,000, MB",
                 "count by index, ms",
                 "SPARQL over TDB2",
                 "RDF4J in memory",
                 "H2 in memory");
-        row(Stream.generate(() -> "---").limit(14).toArray(String[]::new));
+        row(Stream.generate(() -> "---").limit(17).toArray(String[]::new));
         for (int size : sizes) {
             measure(size);
         }
@@ -113,6 +117,8 @@ public final class AllBench {
             }
         }
         long peak = peak();
+        Whole.letGo(folder.resolve("store"));
+        String started = Started.on(folder);
         long empty = kept();
         long start = System.nanoTime();
         try (Archive archive = Archive.open(folder)) {
@@ -124,6 +130,7 @@ public final class AllBench {
             double assessAll = seconds(start);
             double[] asked = new AskBench(archive).all();
             double heap = (kept() - empty) / (double) (1 << 20);
+            AfterEdits edits = AfterEdits.of(archive, film.get(0), RUNS);
             Engines engines = new Engines(archive);
             SortedMap<String, Count> counted = engines.index();
             double index = median(engines::index);
@@ -132,10 +139,13 @@ public final class AllBench {
                     text("%.0f", (reps() - before) / importing),
                     Long.toString(peak),
                     text("%.2f", open),
+                    started,
                     text("%.1f", assessOne),
                     text("%.1f (%d)", assessAll, assessed),
                     text("%.1f", AskBench.at(asked, 0.50)),
                     text("%.1f", AskBench.at(asked, 0.95)),
+                    text("%.1f", edits.edit()),
+                    text("%.1f", edits.question()),
                     text("%.0f", heap * HUNDRED_THOUSAND / reps()),
                     text("%.0f", megabytes(folder) * HUNDRED_THOUSAND / reps()),
                     text("%.2f", index),

@@ -8,8 +8,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Random;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
@@ -86,6 +89,61 @@ class RepIndexTest {
                 assertThat(counts(index, opportunity, event)).isEqualTo(counted(inMemory, opportunity, event));
             }
         }
+    }
+
+    @ParameterizedTest
+    @ValueSource(longs = {8, 9})
+    void after_any_changes_everybodys_tapes_and_counts_are_those_in_memory(long seed) {
+        RandomFilm changing = new RandomFilm(seed, FACETS, TAXONOMY);
+        RandomSituations random = new RandomSituations(seed, FACETS);
+        Random dice = new Random(seed);
+        SortedMap<String, LogFacts> now = new TreeMap<>();
+        List<Situation> situations =
+                Stream.generate(() -> random.next(2)).limit(12).toList();
+
+        try (RepIndex index = filled(List.of())) {
+            for (int revision = 2; revision < 120; revision++) {
+                Map<String, LogFacts> put = new HashMap<>();
+                Map<String, LogFacts> gone = new HashMap<>();
+                for (int some = dice.nextInt(3); some >= 0; some--) {
+                    LogFacts log = changing.log(
+                            BELIEVED.get(dice.nextInt(2)),
+                            RandomFilm.prospect(dice.nextInt(4)),
+                            RandomFilm.game(dice.nextInt(3)),
+                            dice.nextInt(1, 9));
+                    put.put(Fields.key(id(log)), log);
+                }
+                now.forEach((key, log) -> {
+                    if (dice.nextInt(12) == 0 && !put.containsKey(key)) {
+                        gone.put(key, log);
+                    }
+                });
+                now.putAll(put);
+                now.keySet().removeAll(gone.keySet());
+                List<LogId> goneIds =
+                        gone.values().stream().map(RepIndexTest::id).toList();
+                index.update(put.values().stream(), goneIds, List.of(), new IndexState(revision, "book"));
+
+                List<Tape> inMemory = Tapes.of(List.copyOf(now.values()), BELIEVED);
+                index.read(BELIEVED, footage -> {
+                    List<Tape> all = footage.tapes().toList();
+                    assertThat(all).hasSameSizeAs(inMemory);
+                    for (int i = 0; i < all.size(); i++) {
+                        assertSame(all.get(i), inMemory.get(i), situations);
+                    }
+                    return true;
+                });
+                Situation opportunity = situations.get(dice.nextInt(situations.size()));
+                Situation event = situations.get(dice.nextInt(situations.size()));
+                assertThat(counts(index, opportunity, event)).isEqualTo(counted(inMemory, opportunity, event));
+            }
+        }
+    }
+
+    private static LogId id(LogFacts log) {
+        return new IndexedLog(
+                        log.log().evaluator(), log.log().prospect(), log.log().game())
+                .id();
     }
 
     @Test

@@ -9,6 +9,7 @@ import rushlight.evidence.Side;
 import rushlight.evidence.Verdict;
 import rushlight.findings.Judged;
 import rushlight.findings.Measure;
+import rushlight.findings.Polarity;
 import rushlight.findings.Severity;
 import rushlight.knowledge.TrainedSkill;
 
@@ -24,7 +25,7 @@ import rushlight.knowledge.TrainedSkill;
  * @param sure how sure the gap is, 0 to 1
  */
 record Ranked(Judged gap, TrainedSkill skill, Optional<ShownSkill> shown, int score, double perGame, double sure) {
-    /** Where a gap has no rate that could fall short, the middle is taken. */
+    /** Where neither a gap nor the skill that it shows to be missing has a rate that could fall short, the middle is taken. */
     private static final double MIDDLE = 0.5;
     /** What a coach wants lies this far on the good side of the line. */
     private static final double ABOVE_THE_LINE = 0.15;
@@ -36,7 +37,7 @@ record Ranked(Judged gap, TrainedSkill skill, Optional<ShownSkill> shown, int sc
         double perGame = (double) rate.opportunities() / Math.max(1, games);
         double sure = sure(gap);
         double score = 1000
-                * shortfall(gap)
+                * shortfall(gap, shown)
                 * cost(gap.finding().severity())
                 * sure
                 * Math.sqrt(Math.min(1, perGame / OFTEN))
@@ -100,17 +101,26 @@ record Ranked(Judged gap, TrainedSkill skill, Optional<ShownSkill> shown, int sc
         return verdict == Verdict.CONFIRMED ? 0.95 : verdict == Verdict.LIKELY ? 0.80 : 0.50;
     }
 
-    /** How far the good rate is below what a coach wants, as a part of it: 0 to 1. */
-    private static double shortfall(Judged gap) {
+    /** How far the gap's own rate falls short; of a gap without one, that of the skill, as film counts it. */
+    private static double shortfall(Judged gap, Optional<ShownSkill> shown) {
+        OptionalDouble own = shortfall(gap);
+        return own.isPresent()
+                ? own.getAsDouble()
+                : shown.map(film -> shortfall(film.judged()).orElse(MIDDLE)).orElse(MIDDLE);
+    }
+
+    /** How far the good rate is below what a coach wants, as a part of it: 0 to 1; empty where there is no rate. */
+    private static OptionalDouble shortfall(Judged gap) {
         OptionalDouble line = gap.finding().standard().line();
         Rate rate = gap.outcome().rate();
         if (line.isEmpty() || gap.finding().measure() != Measure.RATE || rate.opportunities() < Line.FLOOR) {
-            return MIDDLE;
+            return OptionalDouble.empty();
         }
-        boolean bad = gap.finding().standard().side().orElse(Side.ABOVE) == Side.ABOVE;
+        boolean above = gap.finding().standard().side().orElse(Side.ABOVE) == Side.ABOVE;
+        boolean bad = above != (gap.finding().polarity() == Polarity.STRENGTH);
         double event = (rate.events() + 0.5) / (rate.opportunities() + 1.0);
         double good = bad ? 1 - event : event;
         double wanted = Math.min(0.95, (bad ? 1 - line.getAsDouble() : line.getAsDouble()) + ABOVE_THE_LINE);
-        return Math.max(0, (wanted - good) / wanted);
+        return OptionalDouble.of(Math.max(0, (wanted - good) / wanted));
     }
 }

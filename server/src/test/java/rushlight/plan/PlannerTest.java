@@ -18,10 +18,12 @@ import rushlight.evidence.Verdict;
 import rushlight.findings.Assessment;
 import rushlight.findings.DemoLeague;
 import rushlight.findings.Judged;
+import rushlight.findings.Measure;
 import rushlight.findings.Outcome;
 import rushlight.knowledge.Ontology;
 import rushlight.knowledge.PlanNotice;
 import rushlight.knowledge.Taxonomy;
+import rushlight.knowledge.TrainedSkill;
 import rushlight.knowledge.Training;
 
 /** The way from what film shows of everybody in the demo league to weeks of practice. */
@@ -238,6 +240,28 @@ class PlannerTest {
                 .startsWith("\"puller path on shield\" was given a day by hand, but no skill of this plan");
     }
 
+    /** One move and nothing behind it is no rate: it weighs by what film counts of the skill that it shows to be missing. */
+    @Test
+    void a_gap_that_is_no_rate_weighs_by_how_far_the_skill_falls_short_on_film() {
+        Assessment one = player("Tavish Mordell");
+        Judged gap = LEAGUE.stream()
+                .flatMap(man -> man.findings().stream())
+                .filter(j ->
+                        j.finding().measure() != Measure.RATE && j.verdict().stands())
+                .findFirst()
+                .orElseThrow();
+        Judged counted = one.finding("no-inside-counter").orElseThrow();
+        TrainedSkill skill = PLANNER.training().skill("inside-step-redirect").orElseThrow();
+
+        int unknown = Ranked.of(gap, skill, Optional.empty(), 4).score();
+        int poor =
+                Ranked.of(gap, skill, ShownSkill.of(with(counted, 28, 30)), 4).score();
+        int good = Ranked.of(gap, skill, ShownSkill.of(with(counted, 2, 30)), 4).score();
+
+        assertThat(poor).isGreaterThan(unknown);
+        assertThat(unknown).isGreaterThan(good);
+    }
+
     private static PlanRequest.Wants fixed(Wish... wishes) {
         return new PlanRequest.Wants(List.of("no-inside-counter"), List.of(), List.of(), List.of(wishes));
     }
@@ -261,9 +285,13 @@ class PlannerTest {
     }
 
     private static Judged once(Judged j) {
+        return with(j, 1, 20);
+    }
+
+    private static Judged with(Judged j, int events, int opportunities) {
         Outcome outcome = new Outcome(
                 Verdict.LIKELY,
-                new Rate(1, 20),
+                new Rate(events, opportunities),
                 OptionalDouble.of(0.05),
                 Optional.empty(),
                 OptionalDouble.empty(),
@@ -281,7 +309,7 @@ class PlannerTest {
                 j.mixedWith(),
                 j.rootedIn(),
                 j.evidence(),
-                "Dropped his head once.");
+                "As counted by hand.");
     }
 
     private static PlanRequest.Rules limits(Map<String, BigDecimal> stricter) {

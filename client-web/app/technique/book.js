@@ -21,7 +21,7 @@ export async function mount(page, context) {
   };
   const words = el('input', { id: 'book-words', type: 'search', value: wants.q, placeholder: 'any name of it', oninput: event => { wants.q = event.target.value; again(); } });
   page.append(el('h1', {}, 'The book'),
-    el('p', { class: 'lead' }, `${counted(kinds.reduce((sum, kind) => sum + kind.concepts, 0), 'term')} of edge play: what each is, what it needs, what beats it, and what your film shows of it.`),
+    el('p', { class: 'lead' }, `The terms of edge play: what each is, what it needs, what beats it, and what your film shows of it.`),
     el('div', { class: 'row filters controls' }, field('Look up', words), field('Kind', choice('book-kind', [['', 'all kinds'], ...kinds.map(kind => [kind.kind, `${kind.label} (${kind.concepts})`])], wants.kind, value => { wants.kind = value; again(); }))),
     list);
 
@@ -39,4 +39,4 @@ export async function mount(page, context) {
   draw(first);
 }
 
-const term = one => el('div', {}, el('dt', {}, el('a', { href: path('technique', one.slug) }, capital(one.label)), one.also.length ? el('span', { class: 'soft small' }, ` also ${one.also.slice(0, 3).join(', ')}`) : null), el('dd', {}, one.definition));
+const term = one => el('div', {}, el('dt', {}, el('a', { href: path('technique', one.slug) }, capital(one.label)), one.also.length ? el('span', { class: 'soft small about' }, ` also ${one.also.slice(0, 3).join(', ')}`) : null), el('dd', {}, one.definition));

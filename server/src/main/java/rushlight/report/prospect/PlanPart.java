@@ -46,7 +46,7 @@ final class PlanPart {
                 Optional.empty());
     }
 
-    /** "Four weeks in season, 16 sessions; rules not known, highest contact bags, no full contact." */
+    /** "Four weeks in season, 16 sessions; no rulebook named, highest contact bags, no full contact." */
     private static String frame(Plan plan) {
         Plan.Frame frame = plan.frame();
         int sessions =

@@ -47,8 +47,10 @@ export async function mount(page, context) {
     const now = ++asked;
     const found = await send('POST', '/api/classify', { body: { cells: tidy(cells) }, signal }).catch(() => null);
     if (!found || now !== asked) return;
-    fields.faults([...found.body.faults, ...found.body.warnings]);
-    show(says, rulesSay(found.body));
+    const blank = column => !(cells[column] ?? '').trim();
+    const empty = found.body.faults.map(one => one.column).filter(blank);
+    fields.faults([...found.body.faults.filter(one => rep || !blank(one.column)), ...found.body.warnings]);
+    show(says, rulesSay(found.body, rep ? [] : empty));
   }
 
   const turn = () => deck.turnTo({ video: cells.video ?? '', start: seconds(cells.start ?? ''), end: seconds(cells.end ?? '') });

@@ -20,7 +20,7 @@ export const examples = ([one, other = one] = []) => [
   ['A scout', ['edge players who wrong-arm kick-outs', 'who has no inside counter, confirmed', 'better against tight ends than tackles']],
   ['A coach', ['counters to a bull rush when the tackle sits down', 'what beats an over-set', 'drills for squeezing the down block']],
   ['Player development', one ? [`what does ${one} lack`, `reps where ${one} was over-set and lost`, `players like ${other}`]
-    : ['drills for hand speed', 'what does the long arm need first', 'faults of the bull rush']],
+    : ['drills for hand speed', 'what does the long arm need first', 'what beats a vertical set']],
 ];
 
 /** A string cut into plain and marked parts by [from, to) offsets. */

@@ -84,7 +84,7 @@ function answers(found, context) {
       saveForm(found.question)),
     el('h2', { class: 'hidden-text' }, 'Answers'),
     el('p', { class: 'total soft' }, total(found), found.leftOut ? ` ${counted(found.leftOut, 'rep')} read with low confidence ${found.leftOut === 1 ? 'is' : 'are'} left out of the counts.` : ''),
-    found.tries?.length && !found.total ? el('div', {}, el('p', {}, 'Ask instead:'), el('ul', {}, found.tries.map(asked))) : null,
+    found.tries?.length && !found.total ? el('div', {}, el('p', {}, 'What to try:'), el('ul', {}, found.tries.map(advice => el('li', {}, advice)))) : null,
     list, more,
     found.cautions?.length ? el('aside', { class: 'trouble', 'aria-label': 'Cautions' }, found.cautions.map(text => el('p', {}, text))) : null,
   ];

@@ -16,7 +16,7 @@ export function rulesSay({ faults: all, classes }, empty = []) {
 }
 
 function said(one) {
-  const from = one.tags.map(tag => `${word(tag.column)}: ${tag.column === 'exchange' ? tag.value.replace(/[a-z0-9-]+/g, word) : word(tag.value)}`);
+  const from = one.tags.filter(tag => tag.value).map(tag => `${word(tag.column)}: ${tag.column === 'exchange' ? tag.value.replace(/[a-z0-9-]+/g, word) : word(tag.value)}`);
   return el('li', {},
     el('strong', {}, isConcept(one.repClass) ? el('a', { href: path('technique', one.repClass) }, capital(label(one.repClass))) : capital(word(one.repClass))),
     one.sentence ? el('div', {}, one.sentence) : null,

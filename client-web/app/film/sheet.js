@@ -124,7 +124,7 @@ export async function mount(page, context) {
     head({ name, before, rep, log, previous: neighbor(-1), next: neighbor(1) }),
     el('form', { class: 'sheet', novalidate: true, onsubmit: event => { event.preventDefault(); save(); }, onkeydown: onward },
       el('div', { class: 'on-sheet' }, trouble, fields.root,
-        el('div', { class: 'save-bar controls' }, el('button', { class: 'first' }, 'Save'), el('button', { type: 'button', onclick: () => save(true) }, 'Save, and the next rep'),
+        el('div', { class: 'save-bar controls writes' }, el('button', { class: 'first' }, 'Save'), el('button', { type: 'button', onclick: () => save(true) }, 'Save, and the next rep'),
           rep ? el('button', { type: 'button', onclick: takeOut }, 'Take this rep out') : null, state)),
       el('div', { class: 'beside' }, deck.root, says)));
   keys(page, { save, go, deck, signal });

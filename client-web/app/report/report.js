@@ -56,7 +56,7 @@ class Desk {
       field('Written by', this.author),
       el('section', { 'aria-labelledby': 'parts' }, el('h2', { id: 'parts' }, 'Parts'),
         el('p', { class: 'soft small' }, 'Safety, the limits of the tape and the cautions always print.'), this.parts),
-      el('p', { class: 'row report-keep' }, el('button', { type: 'submit', class: 'first' }, 'Keep it'), this.state));
+      el('p', { class: 'row report-keep writes' }, el('button', { type: 'submit', class: 'first' }, 'Keep it'), this.state));
   }
 
   beside() {

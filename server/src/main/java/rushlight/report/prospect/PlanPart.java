@@ -55,7 +55,7 @@ final class PlanPart {
         return Entries.capital(frame.label()) + ", " + sessions + " sessions; " + frame.profile() + ", highest contact "
                 + frame.approved() + ", "
                 + (contact == 0 ? "no full contact" : contact + " min of full contact in all")
-                + ". Nothing of it before those who decide have approved it.";
+                + ". None of it is done before those who decide have approved it.";
     }
 
     private Table weeks(Plan plan) {

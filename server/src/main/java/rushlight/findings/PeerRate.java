@@ -46,7 +46,7 @@ public record PeerRate(
         String his = own.opportunities() == 0
                 ? "with no chance of his own"
                 : own.opportunities() < BetaBinomial.EACH ? "with so few reps" : "with his " + counted(own);
-        return "Beside " + telling + " other " + group + " on file with " + BetaBinomial.EACH
+        return "Among the " + telling + " other " + group + " on file with " + BetaBinomial.EACH
                 + " chances or more, who average " + Sentences.percent(spread.mean()) + ": " + his
                 + " his true rate is best guessed at " + Sentences.percent(guess.mean()) + " (likely range "
                 + Math.round(100 * guess.likely().low()) + " to "

@@ -23,7 +23,7 @@ final class RoleEntries {
     ReportPage.Entry of(RoleFit fit) {
         return ReportPage.Entry.told(
                 VerdictMarks.of(mark(fit.fit())),
-                word(fit.fit()) + ": " + fit.role().shown(),
+                Entries.capital(fit.fit().words()) + ": " + fit.role().shown(),
                 fit.summary(),
                 Places.of(showing(fit)));
     }
@@ -51,12 +51,6 @@ final class RoleEntries {
             String said = text.strip().replaceAll("\\s+", " ");
             lines.add(name + ": " + said + (said.matches(".*[.!?]") ? "" : "."));
         }
-    }
-
-    private static String word(Shown shown) {
-        return shown == Shown.NO_TAPE
-                ? "Not enough tape"
-                : Entries.capital(shown.slug().replace('-', ' '));
     }
 
     /** The same shapes as verdicts have, as on the screen; the word always stands beside it. */

@@ -15,14 +15,17 @@ const TIMINGS = { read: 'off the look before contact', 'in-rep': 'in the rep', '
 export function answer(one, place) {
   const counts = Number.isInteger(one.opportunities) && one.opportunities > 0;
   const reps = one.kind === 'rep' ? [] : one.reps.map(sight);
+  const hits = one.highlight?.length > 0;
+  const repeats = one.text === one.sentence;
   return claim({
     tag: 'article',
     summary: counts ? `${one.events} of ${counted(one.opportunities, 'chance')}: the reps` : one.rows ? 'The counts' : counted(reps.length, 'rep'),
     claim: [
       el('h3', { class: 'answer-title' }, el('span', { class: 'place', 'aria-hidden': 'true' }, `${place}`), el('a', { href: where(one) }, capital(one.label))),
       one.verdict ? el('p', { class: 'standing' }, verdictMark(one.verdict, one.polarity), one.finding && one.kind !== 'finding' ? term(one.finding) : null, one.severity && one.severity !== 'none' ? el('span', { class: 'soft' }, `${one.severity} severity`) : null) : null,
-      one.sentence ? el('p', {}, one.sentence) : null,
-      one.text ? el('p', { class: one.kind === 'rep' ? 'note' : null }, marked(one.text, one.highlight).map(part => part.mark ? el('mark', {}, part.text) : part.text)) : null,
+      one.sentence && !(repeats && hits) ? el('p', {}, one.sentence) : null,
+      one.kind === 'counter' && counts ? el('p', {}, `On your film he won ${one.events} of ${counted(one.opportunities, 'rep')} with it${one.thin ? ': thin tape' : ''}.`) : null,
+      one.text && (hits || !repeats) ? el('p', { class: one.kind === 'rep' ? 'note' : null }, marked(one.text, one.highlight).map(part => part.mark ? el('mark', {}, part.text) : part.text)) : null,
       facts(one),
       one.cautions?.length ? el('div', { class: 'caution' }, one.cautions.map(text => el('p', {}, text))) : null,
     ],
@@ -33,7 +36,7 @@ export function answer(one, place) {
 function evidence(one, counts, reps) {
   if (one.kind === 'rep') return one.reps[0]?.seconds ? el('p', { class: 'soft' }, `${one.reps[0].seconds.video}`) : null;
   const drawn = [
-    counts && !one.rows ? [intervalBar({ line: null, ...one }), one.thin ? el('p', { class: 'soft' }, 'Thin tape: only a few chances.') : null] : null,
+    counts && !one.rows ? [intervalBar({ line: null, ...one }), one.thin && one.kind !== 'counter' ? el('p', { class: 'soft' }, 'Thin tape: only a few chances.') : null] : null,
     one.rows?.map(row => el('div', {}, el('h4', {}, capital(row.name)), el('p', {}, said(row)), intervalBar({ line: null, ...row }))),
     one.difference ? el('p', {}, `Apart by ${points(one.difference.value)} (likely range ${points(one.difference.low)} to ${points(one.difference.high)}); about ${Math.round(one.difference.probability * 100)} in 100 that the first is higher.`) : null,
     reps.length ? repList(reps) : null,

@@ -15,11 +15,12 @@ export const changeable = chip => Number.isInteger(chip.from) && Number.isIntege
 /** The question with more words at its end. */
 export const extended = (question, words) => `${question.trim().replace(/[?.!]+$/, '')} ${words}`.trim();
 
-/** Examples for the three who ask. */
-export const EXAMPLES = [
+/** Examples for the three who ask, of players who are on file. */
+export const examples = ([one, other = one] = []) => [
   ['A scout', ['edge players who wrong-arm kick-outs', 'who has no inside counter, confirmed', 'better against tight ends than tackles']],
   ['A coach', ['counters to a bull rush when the tackle sits down', 'what beats an over-set', 'drills for squeezing the down block']],
-  ['Player development', ['what does Tavish Mordell lack', 'reps where Tavish Mordell was over-set and lost', 'players like Keverne Toll']],
+  ['Player development', one ? [`what does ${one} lack`, `reps where ${one} was over-set and lost`, `players like ${other}`]
+    : ['drills for hand speed', 'what does the long arm need first', 'what beats a vertical set']],
 ];
 
 /** A string cut into plain and marked parts by [from, to) offsets. */

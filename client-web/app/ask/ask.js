@@ -6,7 +6,7 @@ import { notice } from '../shell/notices.js';
 import { pageKeys } from '../shell/keys.js';
 import { questionBox } from '../shell/question-box.js';
 import { answer } from './answer.js';
-import { EXAMPLES } from './ask-state.js';
+import { examples } from './ask-state.js';
 import { chips } from './chips.js';
 
 const AT_ONCE = 20;
@@ -23,22 +23,29 @@ export async function mount(page, context) {
     const [found] = await Promise.all([read('/api/ask', { q: question, limit: AT_ONCE }, context), labelsReady()]);
     show(below, answers(found, context));
   } else {
-    const [version, saved] = await Promise.all([read('/api/version', {}, context), read('/api/questions', {}, context).catch(() => ({ questions: [] }))]);
-    show(below, start(version, saved.questions, context));
+    const [version, names, saved] = await Promise.all([read('/api/version', {}, context), onFile(context), read('/api/questions', {}, context).catch(() => ({ questions: [] }))]);
+    show(below, start(version, names, saved.questions, context));
     if (matchMedia('(hover: hover)').matches) queueMicrotask(() => box.input.focus({ preventScroll: true }));
   }
 }
 
-function start(version, saved, context) {
+function start(version, names, saved, context) {
   return [
     el('p', { class: 'lead' }, version.readings
       ? [`${counted(version.readings, 'reading')} of ${counted(version.prospects, 'edge player')} on file, and a book of ${counted(version.concepts, 'term')}. Every answer opens on its reps.`,
         version.demo ? ' Everybody in this league is made up.' : '']
       : ['No film yet: ', el('a', { href: '/import' }, 'import a film log'), `. The book of ${counted(version.concepts, 'term')} answers already.`]),
-    el('div', { class: 'examples' }, EXAMPLES.map(([who, questions]) => el('section', {},
+    el('div', { class: 'examples' }, examples(names).map(([who, questions]) => el('section', {},
       el('h2', {}, who), el('ul', { class: 'bare' }, questions.map(asked))))),
     saved.length ? savedQuestions(saved, context) : null,
   ];
+}
+
+/** Names for the examples: in the demo those who were written by hand, else the first on file. */
+async function onFile(context) {
+  const names = (await read('/api/prospects', {}, context)).prospects.map(one => one.name);
+  const known = ['Tavish Mordell', 'Keverne Toll'].filter(name => names.includes(name));
+  return known.length === 2 ? known : names.slice(0, 2);
 }
 
 const asked = question => el('li', {}, el('a', { href: `/?q=${encodeURIComponent(question)}` }, question));
@@ -77,7 +84,7 @@ function answers(found, context) {
       saveForm(found.question)),
     el('h2', { class: 'hidden-text' }, 'Answers'),
     el('p', { class: 'total soft' }, total(found), found.leftOut ? ` ${counted(found.leftOut, 'rep')} read with low confidence ${found.leftOut === 1 ? 'is' : 'are'} left out of the counts.` : ''),
-    found.tries?.length && !found.total ? el('div', {}, el('p', {}, 'Ask instead:'), el('ul', {}, found.tries.map(asked))) : null,
+    found.tries?.length && !found.total ? el('div', {}, el('p', {}, 'What to try:'), el('ul', {}, found.tries.map(advice => el('li', {}, advice)))) : null,
     list, more,
     found.cautions?.length ? el('aside', { class: 'trouble', 'aria-label': 'Cautions' }, found.cautions.map(text => el('p', {}, text))) : null,
   ];

@@ -50,7 +50,7 @@ function table(prospects, chosen, { sort, book, go }) {
     el('button', { type: 'button', onclick: () => go({ sort: pressed(sort, name) }) }, words, sign(name)));
   const findingHead = slug => el('th', { scope: 'col', 'aria-sort': order(slug) },
     el('button', { type: 'button', title: book.get(slug)?.definition, onclick: () => go({ sort: pressed(sort, slug) }) }, capital(label(slug)), sign(slug)),
-    el('div', {}, el('button', { type: 'button', class: 'drop small controls', 'aria-label': `Take ${label(slug)} off the board`, onclick: () => go({ chosen: chosen.filter(one => one !== slug), sort: sort.endsWith(slug) ? 'name' : sort }) }, 'take off')));
+    el('div', {}, el('button', { type: 'button', class: 'drop small controls', 'aria-label': `Remove ${label(slug)} from the board`, onclick: () => go({ chosen: chosen.filter(one => one !== slug), sort: sort.endsWith(slug) ? 'name' : sort }) }, 'remove')));
   return el('table', { class: 'board' }, el('caption', { class: 'hidden-text' }, 'All players with chosen findings'),
     el('thead', {}, el('tr', {}, shown.map(fixedHead), chosen.map(findingHead))),
     el('tbody', {}, prospects.map(one => el('tr', {}, shown.map(([name]) => fixed(one, name, classes(name))), chosen.map(slug => el('td', {}, judged(one, slug, book.get(slug))))))));

@@ -35,7 +35,7 @@ function chooser(prospects, ids, open) {
     complete: async typed => rest.filter(one => one.name.toLowerCase().includes(typed.trim().toLowerCase())).slice(0, 10).map(one => ({ value: one.name, label: one.name, gloss: `${one.reps} reps` })),
     onpick: option => { if (option) go([...ids, rest.find(one => one.name === option.value).id]); } });
   return el('div', { class: 'who controls' }, ids.length < MOST ? field(ids.length ? 'Add a player' : 'First player', root, { id: 'add-player' }) : null,
-    el('ul', { class: 'chips' }, ids.map(id => el('li', {}, el('button', { type: 'button', class: 'chip', onclick: () => go(ids.filter(one => one !== id)) }, prospects.find(one => one.id === id)?.name ?? id, el('span', { 'aria-hidden': 'true' }, '×'), el('span', { class: 'hidden-text' }, ', take off'))))));
+    el('ul', { class: 'chips' }, ids.map(id => el('li', {}, el('button', { type: 'button', class: 'chip', onclick: () => go(ids.filter(one => one !== id)) }, prospects.find(one => one.id === id)?.name ?? id, el('span', { 'aria-hidden': 'true' }, '×'), el('span', { class: 'hidden-text' }, ', remove'))))));
 }
 
 const heads = ({ prospects }) => prospects.map(one => el('th', { scope: 'col' }, el('a', { href: path('prospect', one.id) }, one.name)));
@@ -52,7 +52,7 @@ function section(title, rows, found, book) {
   const table = some => scroller(title, el('table', { class: 'board compare' }, el('caption', { class: 'hidden-text' }, title),
     el('thead', {}, el('tr', {}, el('th', { scope: 'col' }, 'Finding'), heads(found))),
     el('tbody', {}, some.map(row => el('tr', {},
-      el('th', { scope: 'row' }, el('a', { href: path('technique', row.finding) }, capital(label(row.finding))), row.apart ? el('div', { class: 'apart' }, 'apart') : null,
+      el('th', { scope: 'row' }, el('a', { href: path('technique', row.finding) }, capital(label(row.finding))),
         row.differences.filter(one => row.differences.length === 1 || one.standing === row.standing).map(one => el('p', { class: 'small soft' }, one.sentence))),
       row.cells.map((cell, i) => el('td', { 'data-who': found.prospects[i].name }, cellOf(cell, row, found.prospects[i], book))))))));
   return el('section', {}, el('h2', {}, title), table(rows));

@@ -11,6 +11,7 @@ export const agreement = (check, columnName) => {
   const told = worstFirst(check.facets.filter(one => one.same < one.common));
   const alike = check.facets.filter(one => one.same === one.common);
   return el('section', { 'aria-labelledby': 'agreement' }, el('h2', { id: 'agreement' }, 'How far they agree'),
+    told.length ? el('p', { class: 'soft small' }, 'Alpha is agreement beyond luck: chance alone gives 0, full agreement 1. The two marks are where tags bear tentative words, and where they bear firm ones. Kappa and MASI measure the same in other ways.') : null,
     told.length ? el('div', { class: 'agreement' }, told.map(one => line(one, check, columnName))) : null,
     alike.length ? el('p', { class: 'soft' }, `Always the same: ${alike.map(one => `${columnName(one.column)} (${one.common})`).join(', ')}.`) : null);
 };

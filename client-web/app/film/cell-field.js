@@ -31,7 +31,7 @@ export function cellField(column, value, { id, onchange, name }) {
 const hint = kind => ({ clock: 'm:ss', time: 'm:ss.s' })[kind] ?? null;
 
 /** A word of a column as people read it. */
-export const word = text => (isConcept(text) ? label(text) : text.replaceAll('-', ' '));
+export const word = text => (isConcept(text) ? label(text) : text.replace(/[-_]/g, ' '));
 
 function words(column, value, { id, onchange, name }) {
   const odd = value && !column.oneOf.includes(value) ? [[value, value]] : [];

@@ -30,7 +30,7 @@ export async function mount(page, context) {
   grow(found.reps.length);
   page.append(
     el('h1', {}, 'Film of ', el('a', { href: path('prospect', who.id) }, who.name)),
-    el('p', { class: 'lead' }, `${counted(found.total, 'reading')}${filtered(filter) ? ' fit the filter' : ''}. Any cell can be changed where it stands.`),
+    el('p', { class: 'lead' }, `${counted(found.total, 'reading')}${filtered(filter) ? ' fit the filter' : ''}.`, el('span', { class: 'writes' }, ' Any cell can be changed where it stands.')),
     filters(who, filter, known, go), columnsChoice(known, shown, go),
     found.reps.length ? table.root : el('p', {}, 'No reading fits. ', el('a', { href: path('film', prospect) }, 'Show all')), more);
 }
@@ -53,7 +53,7 @@ function filters(who, filter, known, go) {
       field('Game', choice('filter-game', [['', 'all games'], ...who.games.map(one => [one.id, one.name])], filter.game, value => go({ game: value }))),
       evaluators.length > 1 ? field('Read by', choice('filter-evaluator', [['', 'everybody'], ...evaluators], filter.evaluator, value => go({ evaluator: value }))) : null,
       field('Words in any cell', words), condition(known, filter, go),
-      el('p', { class: 'links' }, el('a', { class: 'button', href: `${path('rep', who.id)}${game ? `?game=${encodeURIComponent(game.id)}` : ''}` }, 'New rep'))),
+      el('p', { class: 'links writes' }, el('a', { class: 'button', href: `${path('rep', who.id)}${game ? `?game=${encodeURIComponent(game.id)}` : ''}` }, 'New rep'))),
     filter.where.length ? el('ul', { class: 'chips' }, filter.where.map(one => el('li', {}, el('button', { type: 'button', class: 'chip', onclick: () => go({ where: filter.where.filter(other => other !== one) }) },
       one.split(':').map(word).join(': '), el('span', { 'aria-hidden': 'true' }, '×'), el('span', { class: 'hidden-text' }, 'take this filter away'))))) : null);
 }
@@ -90,7 +90,7 @@ async function logs(page, context) {
   for (const log of all) byMan.set(log.prospect.id, [...(byMan.get(log.prospect.id) ?? []), log]);
   page.append(el('h1', {}, 'Film log'),
     el('p', { class: 'lead' }, all.length ? `${counted(sum(all), 'reading')} in ${counted(all.length, 'log')}. A log is what one evaluator read of one player in one game.` : 'No film yet.'),
-    el('p', { class: 'row controls' }, el('a', { class: 'button', href: '/rep' }, 'New rep'), el('a', { class: 'button', href: '/import' }, 'Import a CSV'), all.length ? el('a', { class: 'button', href: '/api/export', download: 'film.csv' }, 'Export all as CSV') : null),
+    el('p', { class: 'row controls' }, el('a', { class: 'button writes', href: '/rep' }, 'New rep'), el('a', { class: 'button writes', href: '/import' }, 'Import a CSV'), all.length ? el('a', { class: 'button', href: '/api/export', download: 'film.csv' }, 'Export all as CSV') : null),
     el('ul', { class: 'bare logs' }, [...byMan].map(([id, ones]) => el('li', {},
       el('div', { class: 'player' }, el('strong', {}, el('a', { href: path('film', id) }, ones[0].prospect.name)), el('span', { class: 'soft' }, `${counted(sum(ones), 'reading')} in ${counted(ones.length, 'log')}`)),
       el('details', {}, el('summary', {}, `Logs of ${ones[0].prospect.name}`), el('ul', {}, ones.map(log => logLine(id, log))))))));

@@ -47,8 +47,10 @@ export async function mount(page, context) {
     const now = ++asked;
     const found = await send('POST', '/api/classify', { body: { cells: tidy(cells) }, signal }).catch(() => null);
     if (!found || now !== asked) return;
-    fields.faults([...found.body.faults, ...found.body.warnings]);
-    show(says, rulesSay(found.body));
+    const blank = column => !(cells[column] ?? '').trim();
+    const empty = found.body.faults.map(one => one.column).filter(blank);
+    fields.faults([...found.body.faults.filter(one => rep || !blank(one.column)), ...found.body.warnings]);
+    show(says, rulesSay(found.body, rep ? [] : empty));
   }
 
   const turn = () => deck.turnTo({ video: cells.video ?? '', start: seconds(cells.start ?? ''), end: seconds(cells.end ?? '') });
@@ -122,7 +124,7 @@ export async function mount(page, context) {
     head({ name, before, rep, log, previous: neighbor(-1), next: neighbor(1) }),
     el('form', { class: 'sheet', novalidate: true, onsubmit: event => { event.preventDefault(); save(); }, onkeydown: onward },
       el('div', { class: 'on-sheet' }, trouble, fields.root,
-        el('div', { class: 'save-bar controls' }, el('button', { class: 'first' }, 'Save'), el('button', { type: 'button', onclick: () => save(true) }, 'Save, and the next rep'),
+        el('div', { class: 'save-bar controls writes' }, el('button', { class: 'first' }, 'Save'), el('button', { type: 'button', onclick: () => save(true) }, 'Save, and the next rep'),
           rep ? el('button', { type: 'button', onclick: takeOut }, 'Take this rep out') : null, state)),
       el('div', { class: 'beside' }, deck.root, says)));
   keys(page, { save, go, deck, signal });

@@ -52,8 +52,12 @@ function fill(element, attributes, children) {
     if (typeof value === 'function') element.addEventListener(name.slice(2), value);
     else element.setAttribute(name, value === true ? '' : value);
   }
-  element.append(...flat(children));
+  // What is typed into stays as it was typed.
+  element.append(...(element.tagName === 'TEXTAREA' ? children.flat(Infinity) : flat(children)));
   return element;
 }
 
-const flat = children => children.flat(Infinity).filter(child => child !== null && child !== undefined && child !== false);
+const flat = children => children.flat(Infinity).filter(child => child !== null && child !== undefined && child !== false).map(unbroken);
+
+/** A number keeps its percent sign on its line. */
+const unbroken = child => (typeof child === 'string' ? child.replaceAll(/(\d) %/g, '$1\u00a0%') : child);

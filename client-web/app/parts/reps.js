@@ -21,11 +21,15 @@ export function clock(seconds) {
 export function repList(reps, { empty = 'No reps.' } = {}) {
   if (!reps.length) return el('p', { class: 'soft' }, empty);
   const root = el('div', { class: 'reps' });
-  const draw = shown => root.replaceChildren(...games(shown), ...(shown.length < reps.length
+  const mixed = reps.some(one => one.event === true) && reps.some(one => one.event === false);
+  const draw = shown => root.replaceChildren(...games(shown), ...(mixed ? [legend()] : []), ...(shown.length < reps.length
     ? [el('button', { type: 'button', class: 'plain', onclick: () => { draw(reps); root.querySelector('a')?.focus(); } }, `All ${counted(reps.length, 'rep')}`)] : []));
   draw(reps.length > FIRST + 3 ? reps.slice(0, FIRST) : reps);
   return root;
 }
+
+/** What the marks say; each rep tells it to a screen reader by itself. */
+const legend = () => el('p', { class: 'soft small reps-legend', 'aria-hidden': 'true' }, el('span', { class: 'happened' }, '●'), ' it happened  ', '○ it did not');
 
 function games(reps) {
   const groups = new Map();

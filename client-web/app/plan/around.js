@@ -23,10 +23,13 @@ export function safety(sheet) {
     part('drill').length ? [el('h3', {}, 'What can hurt in these drills'), el('ul', {}, part('drill'))] : null);
 }
 
+/** A number with its unit: 1 set, 3 sets, rank 1. */
+const amount = ({ amount: number, unit }) => (unit === 'rank' ? `rank ${number}` : unit === 'percent' ? `${number} %` : `${number} ${number === 1 ? unit.replace(/s$/, '') : unit}`);
+
 /** The numbers the weeks keep to, each with where it comes from, and what to know of them. */
 export const limits = frame => [
   folded(`Limits it keeps to: ${frame.limits.length}`, () => el('ul', {}, frame.limits.map(one =>
-    el('li', {}, `${one.what}: at ${one.bound} ${one.amount} ${one.unit} (${[one.from, one.source].filter(Boolean).join('; ')})`))), { class: 'brief' }),
+    el('li', {}, `${one.what}: at ${one.bound} ${amount(one)} (${[one.from, one.source].filter(Boolean).join('; ')})`))), { class: 'brief' }),
   frame.notes.length ? folded('What to know of these weeks', () => el('ul', {}, frame.notes.map(text => el('li', {}, text))), { class: 'brief', open: true }) : null,
 ];
 

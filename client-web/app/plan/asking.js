@@ -32,13 +32,13 @@ function form(who, choices, request, plan) {
     el('div', { class: 'fields' }, who,
       pick('preset', 'Weeks like', [['', usual.label], ...choices.presets.filter(one => one !== usual).map(one => [one.preset, one.label])]),
       number('weeks', 'Weeks', choices.mostWeeks), number('sessions', 'Sessions a week', preset?.days.length ?? 7), number('minutes', 'Minutes a session', 180), date('start', 'First day')),
-    folded('Rules, contact and what is there', () => [
+    folded('Rules, contact and equipment', () => [
       el('p', { class: 'soft small' }, 'As long as nobody names the rules and says that they were checked, there is no full contact and nothing against another man.'),
       el('div', { class: 'fields' },
         pick('profile', 'Whose rules', [['', 'not said'], ...choices.profiles.map(one => [one.profile, one.label])]), date('checked', 'Checked against those in force on'),
         pick('approved', 'Highest contact that coach and medical staff approved', [['', 'without another man'], ...choices.levels.map(one => [one.level, one.label])]),
         number('contact', 'Minutes of full contact a week', 90), number('people', 'Men in a session', 99)),
-      el('fieldset', { class: 'plan-gear' }, el('legend', {}, 'What is there'), el('p', { class: 'soft small' }, gear ? null : 'Left as it is, each day has what the weeks say.'),
+      el('fieldset', { class: 'plan-gear' }, el('legend', {}, 'Equipment on hand'), el('p', { class: 'soft small' }, gear ? null : 'Left as it is, each day has what the weeks say.'),
         choices.equipment.map(one => el('label', { class: 'row' }, el('input', { type: 'checkbox', checked: have.has(one.slug), onchange: event => { have[event.target.checked ? 'add' : 'delete'](one.slug); keepGear(); } }), one.label)))],
     { class: 'small', open: Boolean(request.profile || request.approved || request.equipment || request.people) }),
     el('p', { class: 'row' }, el('button', { class: 'first' }, 'Plan')));

@@ -1,10 +1,10 @@
 /** A plan as a coach changes it: blocks moved, skills in another order, every step with a way back. No document in here. */
 
 /** What a plan begins with: everything left to the weeks and the house. */
-export const OPEN = Object.freeze({});
+const OPEN = Object.freeze({});
 
 /** The names of a request that the form shows, each with how its text is read. */
-export const FIELDS = {
+const FIELDS = {
   preset: String, weeks: Number, sessions: Number, minutes: Number, start: String, people: Number, profile: String, checked: String, approved: String, contact: Number,
 };
 
@@ -44,7 +44,7 @@ export const isMoved = (sheet, sessions) => JSON.stringify(sessionsOf(sheet.week
 const sorted = blocks => [...blocks].sort();
 
 /** Wishes of a request of one kind. */
-export const wishes = (request, kind) => (request.fixed ?? []).filter(one => one.wish === kind);
+const wishes = (request, kind) => (request.fixed ?? []).filter(one => one.wish === kind);
 
 /** Whether two wishes are one; the server writes null where nothing is said. */
 const same = (a, b) => ['wish', 'exercise', 'session', 'later'].every(name => (a[name] ?? null) === (b[name] ?? null));

@@ -29,7 +29,7 @@ function session(one, all, wants) {
       wants.move(exercise, from, one.place);
     } },
   el('h4', {}, one.day, one.date ? el('span', { class: 'soft' }, ` ${one.date}`) : null),
-  el('p', { class: 'small soft' }, `${one.minutes} of ${one.free} min, ${one.contactMinutes ? `${one.contactMinutes} min full contact` : 'no full contact'}${one.teamContactMinutes ? `, the team takes ${one.teamContactMinutes}` : ''}. ${one.because}`),
+  el('p', { class: 'small soft' }, `${one.minutes} of ${one.free} min, ${one.contactMinutes ? `${one.contactMinutes} min full contact` : 'no full contact in it'}${one.teamContactMinutes ? `; the team has ${one.teamContactMinutes} min of it` : ''}. ${one.because}`),
   broken.length ? el('ul', { class: 'plan-broken' }, broken.map(each => el('li', {}, each.sentence))) : null,
   one.blocks.length ? el('ol', { class: 'bare' }, one.blocks.map(each => card(each, one, all, wants))) : el('p', { class: 'soft' }, 'Nothing: rest, or the team’s own work.'));
   return column;

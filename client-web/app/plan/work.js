@@ -6,7 +6,7 @@ import { capital, el } from '../parts/elements.js';
 import { folded } from '../parts/folded.js';
 import { placesOf, sessionName } from './plan-state.js';
 
-const ROLES = { safety: 'safety, before everything', gap: 'a gap', prerequisite: 'first things first' };
+const ROLES = { safety: 'safety, before everything', gap: 'a gap', prerequisite: 'groundwork' };
 
 export function work(sheet, weeks, doing) {
   if (!sheet.workOn.length) return null;

@@ -89,10 +89,11 @@ function figures(one, rule) {
 }
 
 function rowTable(one) {
+  const always = one.rows.every(row => row.events === row.opportunities);
   return el('table', { class: 'rows' }, el('caption', {}, 'By its parts'),
-    el('thead', {}, el('tr', {}, el('th', { scope: 'col' }, 'What'), el('th', { scope: 'col', class: 'number' }, 'Times'), el('th', { scope: 'col', class: 'number' }, 'Chances'))),
+    el('thead', {}, el('tr', {}, el('th', { scope: 'col' }, 'What'), el('th', { scope: 'col', class: 'number' }, 'Times'), always ? null : el('th', { scope: 'col', class: 'number' }, 'Chances'))),
     el('tbody', {}, one.rows.slice(0, 6).map(row => el('tr', {}, el('th', { scope: 'row' }, label(row.value)),
-      el('td', { class: 'number' }, row.events), el('td', { class: 'number' }, row.opportunities)))));
+      el('td', { class: 'number' }, row.events), always ? null : el('td', { class: 'number' }, row.opportunities)))));
 }
 
 function duties(one) {

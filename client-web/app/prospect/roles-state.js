@@ -2,7 +2,7 @@
 import { counted, percent } from '../parts/elements.js';
 
 /** How a fit is told. */
-export const WORDS = { shown: 'shown', 'not-shown': 'not shown on this tape', 'no-tape': 'no tape yet' };
+export const WORDS = { shown: 'shown', 'not-shown': 'not shown on this tape', 'no-tape': 'not enough tape' };
 
 /** The disc beside it; the word always stands with it. */
 export const DISCS = { shown: 'confirmed', 'not-shown': 'watch', 'no-tape': 'not-enough-tape' };

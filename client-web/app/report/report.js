@@ -51,12 +51,12 @@ class Desk {
     return el('form', { onsubmit: event => { event.preventDefault(); this.keep(); } },
       field('Summary, in your words', this.summary), this.room,
       el('section', { 'aria-labelledby': 'suggested' }, el('h2', { id: 'suggested' }, 'Sentences the counts have earned'),
-        this.body.suggested.length ? [el('p', { class: 'soft small' }, 'One click, or its number, puts a sentence where your caret is; again takes it out.'), this.suggested]
+        this.body.suggested.length ? [el('p', { class: 'soft small' }, 'Click a sentence, or press its number, to put it where your cursor is; again to take it out.'), this.suggested]
           : el('p', { class: 'soft' }, 'None yet: nothing stands on this tape.')),
       field('Written by', this.author),
       el('section', { 'aria-labelledby': 'parts' }, el('h2', { id: 'parts' }, 'Parts'),
         el('p', { class: 'soft small' }, 'Safety, the limits of the tape and the cautions always print.'), this.parts),
-      el('p', { class: 'row report-keep' }, el('button', { type: 'submit', class: 'first' }, 'Keep it'), this.state));
+      el('p', { class: 'row report-keep writes' }, el('button', { type: 'submit', class: 'first' }, 'Keep it'), this.state));
   }
 
   beside() {
@@ -107,7 +107,7 @@ class Desk {
 
   tell() {
     const left = room(this.sheet.summary, this.body.longest);
-    show(this.room, left < 0 ? trouble(this.sheet, this.body.longest) : `${counted(left, 'letter')} left. A paragraph a line.`);
+    show(this.room, left < 0 ? trouble(this.sheet, this.body.longest) : `${counted(left, 'letter')} left. Each line is a paragraph.`);
     this.summary.setAttribute('aria-invalid', String(left < 0));
     show(this.state, same(this.sheet, this.stored) ? 'Nothing to keep.' : 'Not kept yet; this browser holds it.');
     show(this.suggested, this.body.suggested.map((sentence, i) => el('li', {}, el('button', { type: 'button', class: 'sentence-choice', 'aria-pressed': String(taken(this.sheet.summary, sentence)), onclick: event => this.taking(event, sentence) },

@@ -6,8 +6,10 @@ import { who } from '../sign-in/sign-in-state.js';
 /** Asks once a visit; a server that does not answer says so on the page itself. */
 export async function showWho() {
   try {
-    const name = who(await read('/api/session'));
+    const session = await read('/api/session');
+    const name = who(session);
     if (!name) return;
+    document.body.dataset.role = session.role ?? '';
     const { signOut } = await import('../sign-in/sign-in.js');
     show(document.getElementById('who'), el('a', { href: '/sign-in' }, name), ' · ', el('button', { type: 'button', class: 'plain', onclick: signOut }, 'Sign out'));
   } catch {

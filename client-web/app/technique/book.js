@@ -21,16 +21,16 @@ export async function mount(page, context) {
   };
   const words = el('input', { id: 'book-words', type: 'search', value: wants.q, placeholder: 'any name of it', oninput: event => { wants.q = event.target.value; again(); } });
   page.append(el('h1', {}, 'The book'),
-    el('p', { class: 'lead' }, `${counted(kinds.reduce((sum, kind) => sum + kind.concepts, 0), 'term')} of edge play: what each is, what it needs, what beats it, and what your film shows of it.`),
+    el('p', { class: 'lead' }, `The terms of edge play: what each is, what it needs, what beats it, and what your film shows of it.`),
     el('div', { class: 'row filters controls' }, field('Look up', words), field('Kind', choice('book-kind', [['', 'all kinds'], ...kinds.map(kind => [kind.kind, `${kind.label} (${kind.concepts})`])], wants.kind, value => { wants.kind = value; again(); }))),
     list);
 
   function draw(found) {
-    const dl = el('dl', { class: 'terms' }, found.concepts.map(term));
+    const dl = el('dl', { class: 'terms' }, found.concepts.map(one => term(one, kinds)));
     const more = el('p', { class: 'controls' });
     const grow = have => show(more, have < found.total ? el('button', { type: 'button', onclick: async () => {
       const next = await read('/api/concepts', { ...wants, limit: AT_ONCE, offset: have });
-      dl.append(...next.concepts.map(term));
+      dl.append(...next.concepts.map(one => term(one, kinds)));
       grow(have + next.concepts.length);
     } }, `More of ${counted(found.total, 'term')}`) : null);
     grow(found.concepts.length);
@@ -39,4 +39,6 @@ export async function mount(page, context) {
   draw(first);
 }
 
-const term = one => el('div', {}, el('dt', {}, el('a', { href: path('technique', one.slug) }, capital(one.label)), one.also.length ? el('span', { class: 'soft small' }, ` also ${one.also.slice(0, 3).join(', ')}`) : null), el('dd', {}, one.definition));
+const kind = (one, kinds) => kinds.find(each => one.kinds.includes(each.kind))?.label ?? '';
+
+const term = (one, kinds) => el('div', {}, el('dt', {}, el('a', { href: path('technique', one.slug) }, capital(one.label)), el('span', { class: 'soft small about' }, ` ${kind(one, kinds)}`), one.also.length ? el('span', { class: 'soft small about' }, `, also ${one.also.slice(0, 3).join(', ')}`) : null), el('dd', {}, one.definition));

@@ -9,7 +9,7 @@ import { disc, firmness, verdictWord } from '../parts/verdict.js';
 export function onFilm(film) {
   const players = film.prospects;
   return [
-    el('p', {}, `${counted(film.reps, 'rep')} of ${counted(players.length, 'player')}: ${film.won} won, ${film.lost} lost, ${film.reps - film.won - film.lost} even or untold.`),
+    el('p', {}, `${counted(film.reps, 'rep')} of ${counted(players.length, 'player')}: ${film.won} won, ${film.lost} lost, ${film.reps - film.won - film.lost} even or not tagged.`),
     listing(players, one => el('li', {}, el('a', { href: path('prospect', one.id) }, one.name), ` ${counted(one.reps, 'rep')}, ${one.won} won`)),
     film.examples.length ? [el('h4', {}, 'Newest reps'), repList(film.examples.map(rep => ({ ...rep, words: rep.sentence })))] : null,
   ];

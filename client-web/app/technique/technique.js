@@ -29,7 +29,7 @@ export async function mount(page, context) {
   page.append(...[
     claim({ claim: head(one, book.get(slug)), evidence: front, summary: 'Where it lines up' }),
     warned(one, parts, notes),
-    section('What a coach tells', parts.length ? lesson(parts, notes) : null,
+    section('How it is taught', parts.length ? lesson(parts, notes) : null,
       isFinding ? whoShows(shows.prospects, slug) : film?.reps ? onFilm(film) : el('p', { class: 'soft' }, 'Nothing of it on your film yet.'), 'On your film'),
     answered(one, counters?.counters ?? []),
     section('Right and wrong, by his duty', one.fits?.length ? fitTable(one.fits) : null),
@@ -79,7 +79,7 @@ function answered(one, counters) {
   const isMove = (one.pairings ?? []).some(pair => pair.move);
   const list = one.counterTo?.length ? pairedList(one.counterTo) : null;
   if (!taught.length) return section('Where it is the counter', list);
-  return section(isMove ? 'When he is answered' : 'What answers it', counterList(taught), list, 'Where it is itself the counter');
+  return section(isMove ? 'When the blocker has an answer' : 'What answers it', counterList(taught), list, 'Where it is itself the counter');
 }
 
 function section(title, said, evidence = null, summary = '') {

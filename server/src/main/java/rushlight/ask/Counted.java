@@ -20,9 +20,18 @@ final class Counted {
 
     /** "16 of 18 (likely range 73 to 97 %)". */
     static String figures(Answer.Count count) {
-        return count.rate().events() + " of " + count.rate().opportunities() + " (likely range "
-                + Math.round(100 * count.shown().low()) + " to "
-                + Math.round(100 * count.shown().high()) + " %)";
+        return times(count) + " (" + range(count) + ")";
+    }
+
+    /** "16 of 18". */
+    static String times(Answer.Count count) {
+        return count.rate().events() + " of " + count.rate().opportunities();
+    }
+
+    /** "likely range 73 to 97 %". */
+    static String range(Answer.Count count) {
+        return "likely range " + Math.round(100 * count.shown().low()) + " to "
+                + Math.round(100 * count.shown().high()) + " %";
     }
 
     /** The lower end of the likely range, the most first; then events; or the upper end, the least first, then chances. */

@@ -24,7 +24,7 @@ final class Said {
     private static final Map<Filter.Relation, String> RELATIONS = Map.ofEntries(
             Map.entry(Filter.Relation.ITSELF, "about "),
             Map.entry(Filter.Relation.MOVE, "off "),
-            Map.entry(Filter.Relation.TRIGGER, "when he meets "),
+            Map.entry(Filter.Relation.TRIGGER, "against "),
             Map.entry(Filter.Relation.BEATS, "that beat "),
             Map.entry(Filter.Relation.BEATEN_BY, "beaten by "),
             Map.entry(Filter.Relation.NEEDED_FOR, "needed first for "),
@@ -53,7 +53,8 @@ final class Said {
             said.add(reps(pair.get()));
         }
         filters.forEach(filter -> said.add(filter(filter, people)));
-        return WANTED.getOrDefault(find, "") + (said.isEmpty() ? ", everything" : ": " + String.join("; ", said)) + ".";
+        String all = find == Find.TECHNIQUES ? " by your words" : ", everything";
+        return WANTED.getOrDefault(find, "") + (said.isEmpty() ? all : ": " + String.join("; ", said)) + ".";
     }
 
     private String reps(SituationPair pair) {

@@ -43,6 +43,10 @@ final class TermAnswers {
             return onFilm(scene, scene.asked().situation().orElseThrow());
         }
         List<Answer> all = abouts.isEmpty() ? byWords(scene) : related(scene, abouts);
+        if (all.isEmpty() && abouts.isEmpty()) {
+            return Answers.Listed.nothing("The book has nothing of that name. Ask about a player, a rep, a technique, a block"
+                    + " or a drill.");
+        }
         if (all.isEmpty()) {
             String terms = abouts.stream()
                     .flatMap(about -> about.slugs().stream())
@@ -107,7 +111,7 @@ final class TermAnswers {
 
     private List<Answer> byWords(Scene scene) {
         List<Answer> found = new ArrayList<>();
-        for (Texts.PageHit hit : scene.footage().texts().pages(scene.asked().question(), MOST_BY_WORDS)) {
+        for (Texts.PageHit hit : scene.footage().texts().pages(words(scene.asked()), MOST_BY_WORDS)) {
             taxonomy.concept(hit.page().id())
                     .filter(concept -> isAsked(scene, concept))
                     .ifPresent(concept -> found.add(new Answer.Term(
@@ -120,6 +124,13 @@ final class TermAnswers {
                             Optional.empty())));
         }
         return found;
+    }
+
+    /** What is looked up: the words nothing else was made of, so that an "is" or a "the" finds no page. */
+    private static String words(Asked asked) {
+        return asked.unread().isEmpty()
+                ? asked.question()
+                : asked.unread().stream().map(Asked.Unread::word).collect(Collectors.joining(" "));
     }
 
     /** The terms of the kinds that are asked for, by what came of the reps that have them. */

@@ -20,14 +20,13 @@ final class Wording {
 
     /** A count of an event, first in words. */
     String happened(SituationPair pair, Answer.Count count) {
-        String figures = Counted.figures(count);
         if (pair.opportunity().equals(pair.event())) {
             int reps = count.rate().events();
             return (reps == 1 ? "1 rep" : reps + " reps") + " on which " + phrase(pair.event()) + ".";
         }
         String event = phrase(pair.event());
-        return Character.toUpperCase(event.charAt(0)) + event.substring(1) + " on " + figures + ", where "
-                + phrase(pair.opportunity()) + ".";
+        return Character.toUpperCase(event.charAt(0)) + event.substring(1) + " on " + Counted.times(count)
+                + " reps on which " + phrase(pair.opportunity()) + " (" + Counted.range(count) + ").";
     }
 
     /** "of the film", or of the part a question keeps to. */

@@ -19,7 +19,6 @@ import rushlight.archive.Book;
 import rushlight.film.Prospect;
 import rushlight.findings.SideBySide;
 import rushlight.index.Footage;
-import rushlight.situation.Tape;
 import rushlight.web.CompareAnswer;
 import rushlight.web.Json;
 
@@ -103,12 +102,8 @@ final class CompareCommand implements Callable<Integer> {
             Book book, Footage footage, List<Prospect> wanted, List<String> unseen) {
         List<CompareAnswer.Side> sides = new ArrayList<>();
         for (Prospect one : wanted) {
-            Optional<Tape> tape = footage.tape(one.id());
-            tape.ifPresent(found ->
-                    sides.add(new CompareAnswer.Side(book.assess(found), book.profile(found, footage.reps(one.id())))));
-            if (tape.isEmpty()) {
-                unseen.add(one.name());
-            }
+            CompareAnswer.Side.of(book, footage, one.id())
+                    .ifPresentOrElse(sides::add, () -> unseen.add(one.name()));
         }
         return sides;
     }

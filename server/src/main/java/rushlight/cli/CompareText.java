@@ -46,11 +46,7 @@ final class CompareText {
     private void section(Page page, String title, SideBySide beside, SideBySide.Standing standing, boolean inFull) {
         List<SideBySide.Row> rows = beside.rows().stream()
                 .filter(row -> row.standing() == standing && !row.gaps().isEmpty())
-                .sorted(Comparator.comparing(
-                        row -> row.judged().stream()
-                                .min(Judged.mostTellingFirst())
-                                .orElseThrow(),
-                        Judged.mostTellingFirst()))
+                .sorted(Comparator.comparing(SideBySide.Row::mostTelling, Judged.mostTellingFirst()))
                 .toList();
         if (rows.isEmpty()) {
             return;

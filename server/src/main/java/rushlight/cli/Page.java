@@ -31,11 +31,12 @@ final class Page {
         return text.toString();
     }
 
+    /** Broken between words; a number keeps its percent sign. */
     private static List<String> lines(String first, String rest, String sentence) {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder(first);
         boolean empty = true;
-        for (String word : sentence.strip().split("\\s+", -1)) {
+        for (String word : sentence.strip().split("\\s+(?!%)", -1)) {
             if (!empty && line.length() + 1 + word.length() > WIDTH) {
                 lines.add(line.toString());
                 line = new StringBuilder(rest);

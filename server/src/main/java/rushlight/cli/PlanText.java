@@ -102,7 +102,7 @@ final class PlanText {
         return switch (target.role()) {
             case SAFETY -> "safety, before everything";
             case GAP -> "gap";
-            case PREREQUISITE -> "first things first";
+            case PREREQUISITE -> "groundwork";
         };
     }
 
@@ -116,10 +116,12 @@ final class PlanText {
                 .append(" min, ")
                 .append(
                         session.contactMinutes() == 0
-                                ? "no full contact"
+                                ? "no full contact in it"
                                 : session.contactMinutes() + " min full contact");
         if (session.slot().teamContactMinutes() > 0) {
-            head.append(", the team takes ").append(session.slot().teamContactMinutes());
+            head.append("; the team has ")
+                    .append(session.slot().teamContactMinutes())
+                    .append(" min of it");
         }
         page.wrapped("", "    ", head.append(". ").append(session.because()).toString())
                 .blank();

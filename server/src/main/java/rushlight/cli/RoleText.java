@@ -6,7 +6,6 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import rushlight.findings.Evidence;
 import rushlight.findings.RoleFit;
-import rushlight.findings.Shown;
 
 /** The jobs on a front held against his film, as a coach reads them. */
 final class RoleText {
@@ -22,7 +21,7 @@ final class RoleText {
         }
         page.blank().line("Which job the film shows");
         for (RoleFit fit : roles) {
-            String head = word(fit.fit());
+            String head = fit.fit().words();
             page.line("  " + head + " ".repeat(Math.max(1, 20 - head.length()))
                     + capital(fit.role().shown()));
             page.wrapped("      ", "      ", fit.summary());
@@ -38,7 +37,7 @@ final class RoleText {
                 .collect(Collectors.groupingBy(RoleFit::fit, TreeMap::new, Collectors.toList()))
                 .entrySet()
                 .stream()
-                .map(entry -> word(entry.getKey()) + ": "
+                .map(entry -> entry.getKey().words() + ": "
                         + entry.getValue().stream()
                                 .map(fit -> fit.role().shown())
                                 .collect(Collectors.joining(", ")))
@@ -55,7 +54,7 @@ final class RoleText {
                     ? "no chance on tape yet."
                     : rate.events() + " of " + rate.opportunities() + ".";
             page.wrapped(
-                    "      " + title + ", " + word(need.shown()) + ": ",
+                    "      " + title + ", " + need.shown().words() + ": ",
                     "        ",
                     (need.asked().without() ? "clear of \"" + label + "\"" : label)
                             + (depth == Depth.FULL ? ". " + need.judged().sentence() : ", " + counted));
@@ -68,10 +67,6 @@ final class RoleText {
                             .toList(),
                     Depth.SHORT.mostReps());
         }
-    }
-
-    private static String word(Shown shown) {
-        return shown.slug().replace('-', ' ');
     }
 
     private static String capital(String text) {

@@ -93,13 +93,50 @@ public record Front(Heading heading, List<Man> line, List<Spot> spots) {
             man(svg, man, left + man.at() * step, feet + man.back() * step, radius);
         }
         int most = spots.stream().mapToInt(s -> s.count().orElse(0)).max().orElse(0);
+        List<Label> labels = new ArrayList<>();
         for (int i = 0; i < spots.size(); i++) {
             Spot spot = spots.get(i);
-            double x = left + spot.at() * step;
-            double top = spot.count().isPresent() ? bar(svg, spot, x, ground, step, most) : mark(svg, spot, x, ground);
-            label(svg, spot, x, top, floors.get(i), ground, counted);
+            double wide = Math.min(14, step * 0.8) / sharing(spot);
+            double x = left + spot.at() * step + wide * aside(i);
+            double top =
+                    spot.count().isPresent() ? bar(svg, spot, x, ground, wide, most) : mark(svg, spot, x, ground);
+            double base = counted ? ground - TALLEST - 8 - floors.get(i) * SIZE * 1.15 : top - 6 - floors.get(i) * SIZE * 1.15;
+            labels.add(new Label(spot, x, top, base, counted || floors.get(i) > 0));
         }
+        // A line to a high label passes the low ones: their words are drawn over it.
+        labels.forEach(label -> label.lead(svg));
+        labels.forEach(label -> label.words(svg));
         return svg.finish();
+    }
+
+    /** How many spots lie where this one lies. */
+    private long sharing(Spot spot) {
+        return spots.stream().filter(other -> other.at() == spot.at()).count();
+    }
+
+    /** How far a bar moves aside, in its own widths, for those that share its place. */
+    private double aside(int place) {
+        double at = spots.get(place).at();
+        long before =
+                spots.subList(0, place).stream().filter(other -> other.at() == at).count();
+        return before - (sharing(spots.get(place)) - 1) / 2.0;
+    }
+
+    /** The words above a spot, with the line that leads there. */
+    private record Label(Spot spot, double x, double top, double base, boolean led) {
+        void lead(Svg svg) {
+            if (led) {
+                svg.line(x, top - 2, x, base + 3, "figure-lead");
+            }
+        }
+
+        void words(Svg svg) {
+            String words = spot.count().isPresent()
+                    ? (spot.label().isEmpty() ? "" : spot.label() + ": ")
+                            + spot.count().getAsInt()
+                    : spot.label();
+            svg.text(x, base, SIZE, Svg.Anchor.MIDDLE, "figure-label figure-halo", words);
+        }
     }
 
     private java.util.stream.DoubleStream places() {
@@ -166,9 +203,8 @@ public record Front(Heading heading, List<Man> line, List<Spot> spots) {
         return tip - 15;
     }
 
-    private static double bar(Svg svg, Spot spot, double x, double ground, double step, int most) {
+    private static double bar(Svg svg, Spot spot, double x, double ground, double wide, int most) {
         double tall = most == 0 ? 0 : TALLEST * spot.count().orElse(0) / most;
-        double wide = Math.min(14, step * 0.8);
         svg.empty(
                 "rect",
                 "class",
@@ -186,18 +222,6 @@ public record Front(Heading heading, List<Man> line, List<Spot> spots) {
                 "stroke",
                 "none");
         return ground - tall;
-    }
-
-    private static void label(Svg svg, Spot spot, double x, double top, int floor, double ground, boolean counted) {
-        double base = counted ? ground - TALLEST - 8 - floor * SIZE * 1.15 : top - 6 - floor * SIZE * 1.15;
-        if (counted || floor > 0) {
-            svg.line(x, top - 2, x, base + 3, "figure-lead");
-        }
-        String words = spot.count().isPresent()
-                ? (spot.label().isEmpty() ? "" : spot.label() + ": ")
-                        + spot.count().getAsInt()
-                : spot.label();
-        svg.text(x, base, SIZE, Svg.Anchor.MIDDLE, "figure-label figure-halo", words);
     }
 
     /** On which floor each label stands, so that no two on one floor run into each other. */

@@ -115,7 +115,7 @@ final class Measuring {
         Standard standard = finding.standard();
         Optional<Line> held = standard.held();
         if (held.isEmpty()) {
-            int enough = Math.max(Line.FLOOR, standard.minimum());
+            int enough = standard.enough();
             Verdict word = rate.opportunities() < enough ? Verdict.NOT_ENOUGH_TAPE : Verdict.WATCH;
             return new Measured(outcome(rate, word, OptionalDouble.empty(), rows), sample);
         }

@@ -35,9 +35,9 @@ public record PeerRate(
         Optional<BetaBinomial.Shrunken> guess = spread.map(one -> one.shrink(own));
         String said = guess.map(found -> guessed(group, telling, spread.orElseThrow(), found, own))
                 .orElseGet(
-                        () -> "Too few to read him beside: of the " + others + " other " + group + " on file " + telling
-                                + (telling == 1 ? " has " : " have ") + BetaBinomial.EACH + " chances of it, and "
-                                + BetaBinomial.PEERS + " are needed.");
+                        () -> "Too few peers to read him beside: " + telling + " of the " + others + " other " + group
+                                + " on file " + (telling == 1 ? "has " : "have ") + BetaBinomial.EACH
+                                + " chances or more, and it takes " + BetaBinomial.PEERS + ".");
         return new PeerRate(group, others, telling, spread, guess, said);
     }
 
@@ -47,8 +47,8 @@ public record PeerRate(
                 ? "with no chance of his own"
                 : own.opportunities() < BetaBinomial.EACH ? "with so few reps" : "with his " + counted(own);
         return "Among the " + telling + " other " + group + " on file with " + BetaBinomial.EACH
-                + " chances or more (" + Sentences.percent(spread.mean()) + " in the middle), " + his
-                + " he is best guessed at " + Sentences.percent(guess.mean()) + " (likely range "
+                + " chances or more, who average " + Sentences.percent(spread.mean()) + ": " + his
+                + " his true rate is best guessed at " + Sentences.percent(guess.mean()) + " (likely range "
                 + Math.round(100 * guess.likely().low()) + " to "
                 + Sentences.percent(guess.likely().high()) + ").";
     }

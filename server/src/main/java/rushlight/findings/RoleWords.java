@@ -17,7 +17,7 @@ final class RoleWords {
         } else {
             told(text, "Shown", required, Shown.SHOWN, RoleWords::name);
             told(text, "Not shown on this tape", required, Shown.NOT_SHOWN, RoleWords::counted);
-            told(text, "No tape yet", required, Shown.NO_TAPE, RoleWords::counted);
+            told(text, "Not enough tape", required, Shown.NO_TAPE, RoleWords::counted);
         }
         told(text, "Welcome and shown", preferred, Shown.SHOWN, RoleWords::name);
         return text.toString();

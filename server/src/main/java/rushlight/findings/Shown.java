@@ -17,6 +17,11 @@ public enum Shown {
         return name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
+    /** The word as people read it, such as "not enough tape". */
+    public String words() {
+        return this == NO_TAPE ? "not enough tape" : slug().replace('-', ' ');
+    }
+
     static Shown of(Verdict verdict, boolean without) {
         return switch (verdict) {
             case NOT_ENOUGH_TAPE -> NO_TAPE;

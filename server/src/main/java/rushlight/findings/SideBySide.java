@@ -9,7 +9,6 @@ import rushlight.evidence.BenjaminiHochberg;
 import rushlight.evidence.Difference;
 import rushlight.evidence.Fourfold;
 import rushlight.evidence.Interval;
-import rushlight.evidence.Line;
 import rushlight.evidence.Rate;
 
 /**
@@ -53,6 +52,11 @@ public record SideBySide(List<String> names, List<Row> rows, int comparisons) {
         /** What the tape tells best of any two of them; not enough tape where nothing was compared. */
         public Standing standing() {
             return gaps.stream().map(Gap::standing).min(Enum::compareTo).orElse(Standing.NOT_ENOUGH_TAPE);
+        }
+
+        /** The one of theirs that says most. */
+        public Judged mostTelling() {
+            return judged.stream().min(Judged.mostTellingFirst()).orElseThrow();
         }
     }
 
@@ -125,7 +129,7 @@ public record SideBySide(List<String> names, List<Row> rows, int comparisons) {
         if (finding.measure() != Measure.RATE) {
             return List.of();
         }
-        int enough = Math.max(Line.FLOOR, finding.standard().minimum());
+        int enough = finding.standard().enough();
         List<Gap> gaps = new ArrayList<>();
         for (int i = 0; i < judged.size(); i++) {
             for (int j = i + 1; j < judged.size(); j++) {

@@ -2,7 +2,6 @@ package rushlight.findings;
 
 import rushlight.evidence.Difference;
 import rushlight.evidence.Interval;
-import rushlight.evidence.Line;
 import rushlight.evidence.Rate;
 
 /** Says what the tape tells of two men. */
@@ -25,7 +24,7 @@ final class SideBySideWords {
             case NOT_TOLD_APART -> counts + ": the tape cannot tell them apart (" + points + ").";
             case NOT_ENOUGH_TAPE ->
                 counts + ": not enough tape to compare; each wants "
-                        + Math.max(Line.FLOOR, finding.standard().minimum()) + " chances.";
+                        + finding.standard().enough() + " chances.";
         };
     }
 

@@ -29,6 +29,11 @@ public record Standard(
                 : Optional.of(new Line(line.getAsDouble(), side.orElse(Side.ABOVE), minimum));
     }
 
+    /** The opportunities a rate wants to be judged by: the minimum, and never fewer than {@link Line#FLOOR}. */
+    public int enough() {
+        return Math.max(Line.FLOOR, minimum);
+    }
+
     /** Whether a user has set another line or minimum than the house. */
     public boolean isYours() {
         return !line.equals(houseLine) || minimum != houseMinimum;

@@ -40,7 +40,7 @@ enum TechniqueLinks {
     WANTED_IN("^mustShow", "Asked of"),
     WELCOME_IN("^mayShow", "Good to show as"),
     KEEPS_FROM("^mustBeWithout", "Not wanted in"),
-    SPEAKS_AGAINST("^betterWithout", "Not welcome in"),
+    SPEAKS_AGAINST("^betterWithout", "Speaks against"),
     DUTY("duty", "His when his duty is"),
     EXPLAINED_BY("explainedBy", "May be explained by"),
     CONTRADICTS("contradicts", "Speaks against"),

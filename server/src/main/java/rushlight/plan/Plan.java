@@ -73,8 +73,17 @@ public record Plan(
             String kind, String what, boolean atMost, double amount, String unit, String from, String source) {
         /** The number with where it comes from. */
         public String text() {
-            return (atMost ? "at most " : "at least ") + number(amount) + " " + unit + " (" + from
+            return (atMost ? "at most " : "at least ") + counted() + " (" + from
                     + (source.isEmpty() ? "" : "; " + source) + ")";
+        }
+
+        private String counted() {
+            String number = number(amount);
+            return switch (unit) {
+                case "rank" -> "rank " + number;
+                case "percent" -> number + " %";
+                default -> number + " " + (amount == 1 && unit.endsWith("s") ? unit.substring(0, unit.length() - 1) : unit);
+            };
         }
 
         private static String number(double amount) {

@@ -64,11 +64,15 @@ record Ranked(Judged gap, TrainedSkill skill, Optional<ShownSkill> shown, int sc
 
     /** The four things the rank is made of, in words. */
     String words() {
-        return "It weighs " + score + " of 1000: " + gap.finding().severity().slug() + " severity, "
-                + Math.round(100 * sure) + " % sure, " + count(perGame) + " a game, a skill that moves "
+        return "Weight " + score + " of 1000: " + gap.finding().severity().slug() + " severity, "
+                + surely(sure) + ", " + count(perGame) + " a game, a skill that moves "
                 + pace(skill.trainability()) + " in one block."
                 + shown.map(film -> " What film shows of " + skill.label() + ": " + film.words())
                         .orElse("");
+    }
+
+    private static String surely(double sure) {
+        return sure > 0.99 ? "better than 99 % sure" : Math.round(100 * sure) + " % sure";
     }
 
     private static String count(double perGame) {

@@ -3,6 +3,7 @@ package rushlight.plan;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
 import rushlight.evidence.Verdict;
 import rushlight.findings.Assessment;
@@ -33,10 +34,10 @@ final class WorkWords {
             because.add("Asked for by hand.");
         }
         for (Ranked one : own) {
-            because.add(name(one) + ": " + one.gap().sentence());
+            because.add(capital(name(one)) + ". " + one.gap().sentence());
         }
         if (own.size() > 1) {
-            because.add("One skill answers all " + own.size() + " of them.");
+            because.add("One skill answers " + (own.size() == 2 ? "both" : "all " + own.size()) + " of them.");
         }
         if (own.stream().anyMatch(Ranked::isSafety)) {
             because.add("Safety comes before every rank: it opens the block, and nobody hits before its check.");
@@ -70,7 +71,7 @@ final class WorkWords {
         because.add(
                 state == SkillRoots.State.MISSING
                         ? "Film shows that it is missing."
-                        : "Film has not shown it either way; where staff has seen it, say so and the time goes"
+                        : "Film does not show whether he has it. If the staff has seen it, say so, and the time goes"
                                 + " elsewhere.");
         return because;
     }
@@ -81,7 +82,7 @@ final class WorkWords {
         return new Work.Look(
                 first.needs(),
                 what,
-                "Film has not shown it, and " + label(skill) + " stands on it."
+                "Film does not show whether he has it, and " + label(skill) + " stands on it."
                         + (first.because().isEmpty() ? "" : " " + first.because()));
     }
 
@@ -126,6 +127,10 @@ final class WorkWords {
 
     private static String name(Ranked one) {
         return one.gap().finding().shown();
+    }
+
+    private static String capital(String text) {
+        return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
     }
 
     private static String names(List<Ranked> some) {

@@ -6,10 +6,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
+import rushlight.archive.Book;
 import rushlight.findings.Assessment;
 import rushlight.findings.Judged;
 import rushlight.findings.Profile;
 import rushlight.findings.SideBySide;
+import rushlight.index.Footage;
 
 /**
  * A few prospects side by side.
@@ -69,7 +71,12 @@ public record CompareAnswer(List<Who> prospects, int comparisons, List<Row> find
     public record MoveCell(int reps, double share, int won) {}
 
     /** One of them before they are laid side by side. */
-    public record Side(Assessment assessment, Profile profile) {}
+    public record Side(Assessment assessment, Profile profile) {
+        /** The prospect of this id by what a book makes of his film; empty where there is none of him. */
+        public static Optional<Side> of(Book book, Footage footage, String id) {
+            return footage.tape(id).map(tape -> new Side(book.assess(tape), book.profile(tape, footage.reps(id))));
+        }
+    }
 
     /** Lays them side by side. */
     public static CompareAnswer of(List<Side> sides) {
@@ -91,13 +98,9 @@ public record CompareAnswer(List<Who> prospects, int comparisons, List<Row> find
                 .filter(row -> row.judged().stream()
                         .anyMatch(one -> one.outcome().rate().opportunities() > 0))
                 .sorted(Comparator.comparing((SideBySide.Row row) -> row.standing() != SideBySide.Standing.APART)
-                        .thenComparing(CompareAnswer::most, Judged.mostTellingFirst()))
+                        .thenComparing(SideBySide.Row::mostTelling, Judged.mostTellingFirst()))
                 .map(row -> row(row, all))
                 .toList();
-    }
-
-    private static Judged most(SideBySide.Row row) {
-        return row.judged().stream().min(Judged.mostTellingFirst()).orElseThrow();
     }
 
     private static Row row(SideBySide.Row row, List<Assessment> all) {

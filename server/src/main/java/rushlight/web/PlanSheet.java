@@ -1,10 +1,12 @@
 package rushlight.web;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
 import rushlight.film.Prospect;
+import rushlight.knowledge.Drill;
 import rushlight.knowledge.PlanNotice;
 import rushlight.plan.Plan;
 import rushlight.plan.PlanAnswer;
@@ -168,11 +170,17 @@ public record PlanSheet(
     private static List<Caution> cautions(Plan plan) {
         Stream<Caution> drills = plan.blocks()
                 .flatMap(b -> b.cautions().stream())
-                .map(h -> new Caution(h.slug(), "drill", h.text()))
+                .map(h -> new Caution(h.slug(), "drill", named(h)))
                 .distinct()
                 .sorted((a, b) -> a.code().compareTo(b.code()));
         return Stream.concat(plan.notices().stream().map(PlanSheet::notice), drills)
                 .toList();
+    }
+
+    /** What can hurt is named first: what is said of the passer begins with "the passer". */
+    private static String named(Drill.Hazard hazard) {
+        return hazard.label().substring(0, 1).toUpperCase(Locale.ROOT)
+                + hazard.label().substring(1) + ". " + hazard.text();
     }
 
     private static Caution notice(PlanNotice notice) {

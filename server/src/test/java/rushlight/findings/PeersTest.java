@@ -46,8 +46,8 @@ class PeersTest {
 
         PeerRate rate = beside(league, he);
         assertThat(rate.sentence())
-                .isEqualTo("Among the 20 other ends on file with 8 chances or more (19 % in the middle), with so few"
-                        + " reps he is best guessed at 29 % (likely range 13 to 47 %).");
+                .isEqualTo("Among the 20 other ends on file with 8 chances or more, who average 19 %: with so few"
+                        + " reps his true rate is best guessed at 29 % (likely range 13 to 47 %).");
         assertThat(he.finding(FINDING).orElseThrow().verdict()).isEqualTo(Verdict.LIKELY);
         assertThat(he.finding(FINDING).orElseThrow().outcome().rate().events()).isEqualTo(3);
     }
@@ -68,12 +68,12 @@ class PeersTest {
         List<Assessment> league = league("defensive end", 9);
         assertThat(beside(league, he).sentence())
                 .isEqualTo(
-                        "Too few to read him beside: of the 9 other edge defenders on file 9 have 8 chances of it, and"
-                                + " 10 are needed.");
+                        "Too few peers to read him beside: 9 of the 9 other edge defenders on file have 8 chances or more,"
+                                + " and it takes 10.");
         league.add(man("standing", "Outside linebacker", 2, 10));
         assertThat(beside(league, he).sentence())
                 .startsWith("Among the 10 other edge defenders on file with 8 chances or more")
-                .contains("with his 3 of 12 he is best guessed at");
+                .contains("with his 3 of 12 his true rate is best guessed at");
     }
 
     @Test
@@ -82,7 +82,7 @@ class PeersTest {
         Assessment he = man("he", "long  snapper", 0, 0);
         assertThat(beside(league, he).sentence())
                 .startsWith("Among the 12 other players listed as long  snapper on file")
-                .contains("with no chance of his own he is best guessed at 20 %");
+                .contains("with no chance of his own his true rate is best guessed at 20 %");
         assertThat(beside(league, man("he", " ", 3, 7)).sentence())
                 .isEqualTo("His position is not on file, so there is nobody to read him beside.");
     }

@@ -45,7 +45,7 @@ class RoleFitTest {
         assertThat(fit.fit()).isEqualTo(Shown.NO_TAPE);
         assertThat(need(fit, "coverage-task").judged().outcome().rate()).isEqualTo(new Rate(7, 7));
         assertThat(fit.summary())
-                .isEqualTo("No tape yet: coverage holds up (7 of 7), sets the edge consistently (no chance), one-on-one"
+                .isEqualTo("Not enough tape: coverage holds up (7 of 7), sets the edge consistently (no chance), one-on-one"
                         + " wins standing up (no chance).");
     }
 
@@ -61,7 +61,7 @@ class RoleFitTest {
         assertThat(fit.fit()).isEqualTo(Shown.NOT_SHOWN);
         assertThat(fit.summary())
                 .isEqualTo("Shown: coverage holds up. Not shown on this tape: one-on-one wins standing up (2 of 20)."
-                        + " No tape yet: sets the edge consistently (no chance).");
+                        + " Not enough tape: sets the edge consistently (no chance).");
     }
 
     @Test

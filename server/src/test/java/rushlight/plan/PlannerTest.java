@@ -131,7 +131,7 @@ class PlannerTest {
         assertThat(refused(limits(Map.of("lighter-sets-before-control", BigDecimal.ZERO))))
                 .singleElement()
                 .asString()
-                .contains("looser than at least 1 sets");
+                .contains("looser than at least 1 set");
         Plan plan = made(PLANNER.plan(
                 player("Lucan Whitlow"),
                 request(2, 2, limits(Map.of("skills-a-session", BigDecimal.ONE)), PlanRequest.Wants.OPEN)));

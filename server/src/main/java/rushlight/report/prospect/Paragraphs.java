@@ -100,6 +100,17 @@ final class Paragraphs {
         return some + (all.size() > MOST ? ", and " + (all.size() - MOST) + " more on the screen" : "");
     }
 
+    private static String leftOut(Assessment.LeftOut left) {
+        List<String> some = new ArrayList<>();
+        if (left.lowConfidence() > 0) {
+            some.add(count(left.lowConfidence(), "rep") + " read with low confidence");
+        }
+        if (left.drops() > 0) {
+            some.add(count(left.drops(), "drop"));
+        }
+        return some.isEmpty() ? "" : "; left out " + String.join(" and ", some);
+    }
+
     /** What the tape cannot say. */
     List<String> limits() {
         Assessment assessment = material.assessment();
@@ -112,9 +123,7 @@ final class Paragraphs {
         List<String> out = new ArrayList<>();
         Assessment.LeftOut left = assessment.leftOut();
         out.add("Counted: " + count(assessment.reps() - left.lowConfidence() - left.drops(), "rep") + " of "
-                + assessment.reps() + "; left out "
-                + count(left.lowConfidence(), "rep") + " read with low confidence and " + count(left.drops(), "drop")
-                + ". A finding needs chances: " + thin.size() + " of "
+                + assessment.reps() + leftOut(left) + ". A finding needs chances: " + thin.size() + " of "
                 + assessment.findings().size() + " have too few to judge, " + unseen + " of them none at all.");
         String few = listed(one ->
                 one.verdict() == Verdict.NOT_ENOUGH_TAPE && one.outcome().rate().opportunities() > 0);
@@ -144,7 +153,8 @@ final class Paragraphs {
                 .map(Paragraphs::line)
                 .collect(Collectors.joining(", "));
         String about = "The lines are proposals of this house and can be set by its users; a likely range is the 90 %"
-                + " Jeffreys interval.";
+                + " Jeffreys interval. In each small drawing, from 0 to 100 %, the bar is that range, the dot the rate, the"
+                + " dashed mark the line.";
         return lines.isEmpty() ? List.of(about) : List.of(about + " Here: " + lines + ".");
     }
 

@@ -50,7 +50,7 @@ final class PlanPart {
                 Optional.empty());
     }
 
-    /** "Four weeks in season, 16 sessions; rules not known, highest contact bags, no full contact." */
+    /** "Four weeks in season, 16 sessions; no rulebook named, highest contact bags, no full contact." */
     private static String frame(Plan plan) {
         Plan.Frame frame = plan.frame();
         int sessions =
@@ -59,7 +59,7 @@ final class PlanPart {
         return Entries.capital(frame.label()) + ", " + sessions + " sessions; " + frame.profile() + ", highest contact "
                 + frame.approved() + ", "
                 + (contact == 0 ? "no full contact" : contact + " min of full contact in all")
-                + ". Nothing of it before those who decide have approved it.";
+                + ". None of it is done before those who decide have approved it.";
     }
 
     private Table weeks(Plan plan) {

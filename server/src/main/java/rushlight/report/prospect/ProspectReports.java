@@ -3,6 +3,7 @@ package rushlight.report.prospect;
 import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import rushlight.handbook.Handbook;
 import rushlight.knowledge.Ontology;
@@ -29,6 +30,8 @@ public final class ProspectReports {
             <path d="M0 0C5 5 5 9 9 9" stroke="currentColor" stroke-opacity="0.2" /><text class="figure-halo" y="9">a</text></svg>
             </body></html>
             """;
+
+    private static final Pattern PERCENT = Pattern.compile("(\\d) %");
 
     private final Taxonomy taxonomy;
     private final ProspectFigures figures;
@@ -134,6 +137,6 @@ public final class ProspectReports {
     private String page(ReportPage page) {
         StringOutput out = new StringOutput();
         engine.render("report/prospect.jte", page, out);
-        return out.toString();
+        return PERCENT.matcher(out.toString()).replaceAll("$1\u00A0%");
     }
 }

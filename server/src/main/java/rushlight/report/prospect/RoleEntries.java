@@ -23,8 +23,7 @@ final class RoleEntries {
     ReportPage.Entry of(RoleFit fit) {
         return ReportPage.Entry.told(
                 VerdictMarks.of(mark(fit.fit())),
-                Entries.capital(fit.fit().slug().replace('-', ' ')) + ": "
-                        + fit.role().shown(),
+                Entries.capital(fit.fit().words()) + ": " + fit.role().shown(),
                 fit.summary(),
                 Places.of(showing(fit)));
     }

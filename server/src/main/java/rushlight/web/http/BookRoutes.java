@@ -3,6 +3,7 @@ package rushlight.web.http;
 import io.javalin.http.Context;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -29,6 +30,10 @@ import rushlight.words.NearestLabels;
 final class BookRoutes {
     private static final int MOST = 1_000;
     private static final int MOST_COMPLETIONS = 50;
+
+    /** As a book is looked through: by the name, whatever the capitals. */
+    private static final Comparator<Concept> BY_NAME =
+            Comparator.comparing(Concept::label, String.CASE_INSENSITIVE_ORDER).thenComparing(Concept::slug);
 
     private final Archive archive;
     private final FilmVersion version;
@@ -132,7 +137,7 @@ final class BookRoutes {
             Collection<Concept> some = kind.map(name -> (Collection<Concept>) taxonomy.ofClass(name))
                     .orElseGet(taxonomy::concepts);
             List<Concept> found = text.isEmpty()
-                    ? List.copyOf(some)
+                    ? some.stream().sorted(BY_NAME).toList()
                     : Completions.of(some).of(text.get(), MOST).stream()
                             .map(Completions.Completion::concept)
                             .toList();

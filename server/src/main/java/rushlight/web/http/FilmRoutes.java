@@ -1,7 +1,6 @@
 package rushlight.web.http;
 
 import io.javalin.http.Context;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -149,13 +148,10 @@ final class FilmRoutes {
                 ctx,
                 version.now(),
                 () -> archive.watch(footage -> {
-                    List<CompareAnswer.Side> sides = new ArrayList<>();
-                    for (String id : ids) {
-                        Tape tape = tape(footage, id);
-                        sides.add(new CompareAnswer.Side(
-                                archive.book().assess(tape), archive.book().profile(tape, footage.reps(id))));
-                    }
-                    return CompareAnswer.of(sides);
+                    return CompareAnswer.of(ids.stream()
+                            .map(id -> CompareAnswer.Side.of(archive.book(), footage, id)
+                                    .orElseThrow(() -> noFilm(footage, id)))
+                            .toList());
                 }));
     }
 
@@ -172,9 +168,11 @@ final class FilmRoutes {
 
     /** The tape of a prospect; a problem where there is none of this id. */
     Tape tape(Footage footage, String id) {
-        return footage.tape(id)
-                .orElseThrow(() -> noFilm(
-                        id, footage.prospects().stream().map(Prospect::id).toList()));
+        return footage.tape(id).orElseThrow(() -> noFilm(footage, id));
+    }
+
+    private static ProblemException noFilm(Footage footage, String id) {
+        return noFilm(id, footage.prospects().stream().map(Prospect::id).toList());
     }
 
     /** What ends a request for a prospect of an id that none of those there are has. */

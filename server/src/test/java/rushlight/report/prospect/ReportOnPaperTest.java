@@ -305,7 +305,7 @@ class ReportOnPaperTest {
 
         assertThat(roles.select("h3").eachText())
                 .isNotEmpty()
-                .allSatisfy(title -> assertThat(title).matches("\\S (Shown|Not shown|No tape): .+"));
+                .allSatisfy(title -> assertThat(title).matches("\\S (Shown|Not shown|Not enough tape): .+"));
         assertThat(roles.select(".film a")).isNotEmpty();
         assertThat(roles.text()).doesNotContain("cannot");
     }

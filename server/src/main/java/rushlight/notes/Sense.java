@@ -11,7 +11,9 @@ import java.util.stream.Collectors;
  * What must stand around some words for them to mean a term, as the word lists write it: tests apart by a blank, words in a
  * test apart by commas. {@code next:x} and {@code prev:x} look at the neighboring word, {@code near:x} at the clause;
  * {@code not-...} turns a test round; {@code subject:blocker} asks who acts, {@code alone:yes} for words that are the whole
- * clause, {@code first:yes} for words that begin it.
+ * clause, {@code apart:yes} for words with marks on both sides and nothing of weight beside them, {@code first:yes} for words
+ * that begin the clause, {@code doing:yes} for words with a verb in its "-ing" form; {@code phase:run} or
+ * {@code phase:pass-rush} asks what is told round about.
  */
 final class Sense {
     private record Test(String place, boolean denied, Set<String> words) {}
@@ -57,6 +59,9 @@ final class Sense {
             case "subject" -> test.words().contains(around.subject());
             case "alone" -> around.alone();
             case "first" -> around.begins();
+            case "apart" -> around.apart();
+            case "doing" -> around.doing();
+            case "phase" -> test.words().contains(around.phase());
             default -> throw new IllegalArgumentException("No test of a sense: " + test.place());
         };
     }

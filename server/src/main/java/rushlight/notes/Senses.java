@@ -3,6 +3,7 @@ package rushlight.notes;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
+import java.util.Set;
 import rushlight.words.Match;
 import rushlight.words.Token;
 
@@ -14,17 +15,23 @@ import rushlight.words.Token;
  * @param otherwise where words could have meant a term, and nothing else is meant
  */
 record Senses(List<Terms.Place> meant, List<Terms.Place> otherwise) {
+    private static final String DOING = "ing";
+    private static final Set<String> WEIGHTLESS = SmallWords.of("weightless");
+
     /** Finds them, with the clauses and what is said in each. */
     static Senses of(Terms terms, List<Token> tokens, List<Clause> clauses, List<Attributes> attributes) {
         List<Match<Terms.Term>> kept = new ArrayList<>();
         List<Match<Terms.Term>> left = new ArrayList<>();
+        List<Match<Terms.Term>> all = terms.all(tokens);
+        Phases phases = new Phases(terms, tokens, clauses, all);
         int at = 0;
-        for (Match<Terms.Term> match : terms.all(tokens)) {
+        for (Match<Terms.Term> match : all) {
             while (at + 1 < clauses.size() && match.first() >= clauses.get(at).end()) {
                 at++;
             }
             if (at < clauses.size() && clauses.get(at).holds(match.first())) {
-                List<Terms.Term> fit = fitting(terms, tokens, clauses.get(at), attributes.get(at), match);
+                List<Terms.Term> fit = 
+                        fitting(terms, tokens, clauses.get(at), attributes.get(at), match, phases.of(at));
                 if (fit.isEmpty()) {
                     left.add(match);
                 } else {
@@ -40,16 +47,21 @@ record Senses(List<Terms.Place> meant, List<Terms.Place> otherwise) {
     }
 
     private static List<Terms.Term> fitting(
-            Terms terms, List<Token> tokens, Clause clause, Attributes attributes, Match<Terms.Term> match) {
+            Terms terms,
+            List<Token> tokens,
+            Clause clause,
+            Attributes attributes,
+            Match<Terms.Term> match,
+            String phase) {
         if (match.values().stream().allMatch(term -> term.sense().isAny())) {
             return match.values();
         }
-        Surroundings around = around(terms, tokens, clause, attributes, match.first(), match.end());
+        Surroundings around = around(terms, tokens, clause, attributes, match.first(), match.end(), phase);
         return match.values().stream().filter(term -> term.sense().fits(around)).toList();
     }
 
     private static Surroundings around(
-            Terms terms, List<Token> tokens, Clause clause, Attributes attributes, int first, int end) {
+            Terms terms, List<Token> tokens, Clause clause, Attributes attributes, int first, int end, String phase) {
         List<String> next = bases(terms, tokens, end, Math.min(clause.end(), end + 2));
         List<String> previous = bases(terms, tokens, Math.max(clause.first(), first - 2), first);
         List<String> all = new ArrayList<>(bases(terms, tokens, clause.first(), first));
@@ -58,7 +70,36 @@ record Senses(List<Terms.Place> meant, List<Terms.Place> otherwise) {
                 .subject(first)
                 .map(found -> found.act().name().toLowerCase(java.util.Locale.ROOT))
                 .orElse("nobody");
-        return new Surroundings(next, previous, all, subject, all.isEmpty(), first == clause.first());
+        return new Surroundings(
+                next,
+                previous,
+                all,
+                subject,
+                all.isEmpty(),
+                isApart(tokens, clause, first, end),
+                first == clause.first(),
+                tokens.subList(first, end).stream().anyMatch(token -> isDoing(terms, token.key())),
+                phase);
+    }
+
+    private static boolean isApart(List<Token> tokens, Clause clause, int first, int end) {
+        int from = first;
+        while (from > clause.first() && tokens.get(from - 1).word()) {
+            from--;
+        }
+        int to = end;
+        while (to < clause.end() && tokens.get(to).word()) {
+            to++;
+        }
+        return isWeightless(tokens.subList(from, first)) && isWeightless(tokens.subList(end, to));
+    }
+
+    private static boolean isWeightless(List<Token> tokens) {
+        return tokens.stream().allMatch(token -> WEIGHTLESS.contains(token.key()));
+    }
+
+    private static boolean isDoing(Terms terms, String key) {
+        return key.endsWith(DOING) && !terms.base(key).equals(key);
     }
 
     private static List<String> bases(Terms terms, List<Token> tokens, int from, int to) {

@@ -10,7 +10,18 @@ import java.util.List;
  * @param clause every word of the clause but them
  * @param subject who acts there: {@code blocker}, {@code other}, {@code prospect}, {@code pronoun}, or {@code nobody} named
  * @param alone whether the clause holds nothing else of weight
+ * @param apart whether no word of weight stands beside them between two marks
  * @param begins whether they begin the clause
+ * @param doing whether one of them is a verb in its "-ing" form: "is turning" is not "is turned"
+ * @param phase what is told round about: {@code pass-rush}, {@code run} or {@code none}
  */
 record Surroundings(
-        List<String> next, List<String> previous, List<String> clause, String subject, boolean alone, boolean begins) {}
+        List<String> next,
+        List<String> previous,
+        List<String> clause,
+        String subject,
+        boolean alone,
+        boolean apart,
+        boolean begins,
+        boolean doing,
+        String phase) {}

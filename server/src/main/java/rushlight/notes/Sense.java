@@ -9,7 +9,8 @@ import java.util.stream.Collectors;
 
 /**
  * What must stand around some words for them to mean a term, as the word lists write it: tests apart by a blank, words in a
- * test apart by commas. {@code next:x} and {@code prev:x} look at the neighboring word, {@code near:x} at the clause;
+ * test apart by commas. {@code next:x} and {@code prev:x} look at the neighboring word, {@code near:x} at the clause,
+ * {@code round:x} at what is told before and after it too, {@code has:x} at the words themselves;
  * {@code not-...} turns a test round; {@code subject:blocker} asks who acts, {@code alone:yes} for words that are the whole
  * clause, {@code apart:yes} for words with marks on both sides and nothing of weight beside them, {@code first:yes} for words
  * that begin the clause, {@code doing:yes} for words with a verb in its "-ing" form; {@code phase:run} or
@@ -47,6 +48,11 @@ final class Sense {
         return tests.isEmpty();
     }
 
+    /** How much of it must stand there: what asks for more means more. */
+    int asks() {
+        return (int) tests.stream().filter(test -> !test.denied()).count();
+    }
+
     String written() {
         return written;
     }
@@ -56,6 +62,8 @@ final class Sense {
             case "next" -> around.next().stream().anyMatch(test.words()::contains);
             case "prev" -> around.previous().stream().anyMatch(test.words()::contains);
             case "near" -> around.clause().stream().anyMatch(test.words()::contains);
+            case "has" -> around.words().stream().anyMatch(test.words()::contains);
+            case "round" -> around.round().stream().anyMatch(test.words()::contains);
             case "subject" -> test.words().contains(around.subject());
             case "alone" -> around.alone();
             case "first" -> around.begins();

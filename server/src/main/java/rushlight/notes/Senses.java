@@ -3,6 +3,8 @@ package rushlight.notes;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import rushlight.words.Match;
 import rushlight.words.Token;
@@ -15,7 +17,9 @@ import rushlight.words.Token;
  * @param otherwise where words could have meant a term, and nothing else is meant
  */
 record Senses(List<Terms.Place> meant, List<Terms.Place> otherwise) {
+    private static final int ROUND = 20;
     private static final String DOING = "ing";
+    private static final Set<String> JOINS = SmallWords.of("and-then");
     private static final Set<String> WEIGHTLESS = SmallWords.of("weightless");
 
     /** Finds them, with the clauses and what is said in each. */
@@ -31,7 +35,7 @@ record Senses(List<Terms.Place> meant, List<Terms.Place> otherwise) {
             }
             if (at < clauses.size() && clauses.get(at).holds(match.first())) {
                 List<Terms.Term> fit = 
-                        fitting(terms, tokens, clauses.get(at), attributes.get(at), match, phases.of(at));
+                        fitting(terms, tokens, clauses, attributes, match, at, phases.of(at));
                 if (fit.isEmpty()) {
                     left.add(match);
                 } else {
@@ -49,37 +53,61 @@ record Senses(List<Terms.Place> meant, List<Terms.Place> otherwise) {
     private static List<Terms.Term> fitting(
             Terms terms,
             List<Token> tokens,
-            Clause clause,
-            Attributes attributes,
+            List<Clause> clauses,
+            List<Attributes> attributes,
             Match<Terms.Term> match,
+            int at,
             String phase) {
         if (match.values().stream().allMatch(term -> term.sense().isAny())) {
             return match.values();
         }
-        Surroundings around = around(terms, tokens, clause, attributes, match.first(), match.end(), phase);
+        String subject = subject(tokens, clauses, attributes, at, match.first());
+        Surroundings around = around(terms, tokens, clauses.get(at), subject, match.first(), match.end(), phase);
         return match.values().stream().filter(term -> term.sense().fits(around)).toList();
     }
 
     private static Surroundings around(
-            Terms terms, List<Token> tokens, Clause clause, Attributes attributes, int first, int end, String phase) {
+            Terms terms, List<Token> tokens, Clause clause, String subject, int first, int end, String phase) {
         List<String> next = bases(terms, tokens, end, Math.min(clause.end(), end + 2));
         List<String> previous = bases(terms, tokens, Math.max(clause.first(), first - 2), first);
         List<String> all = new ArrayList<>(bases(terms, tokens, clause.first(), first));
         all.addAll(bases(terms, tokens, end, clause.end()));
-        String subject = attributes
-                .subject(first)
-                .map(found -> found.act().name().toLowerCase(java.util.Locale.ROOT))
-                .orElse("nobody");
         return new Surroundings(
+                bases(terms, tokens, first, end),
                 next,
                 previous,
                 all,
+                bases(terms, tokens, Math.max(0, first - ROUND), Math.min(tokens.size(), end + ROUND)),
                 subject,
                 all.isEmpty(),
                 isApart(tokens, clause, first, end),
                 first == clause.first(),
                 tokens.subList(first, end).stream().anyMatch(token -> isDoing(terms, token.key())),
                 phase);
+    }
+
+    /** Who acts: who is named before the words, or whoever acted before an "and" that goes on with what he did next. */
+    private static String subject(
+            List<Token> tokens, List<Clause> clauses, List<Attributes> attributes, int at, int first) {
+        Optional<Cues.Found> named = attributes.get(at).subject(first);
+        if (named.isEmpty() && goesOn(tokens, clauses.get(at), first)) {
+            named = attributes.get(at).named(first);
+            boolean same = at > 0
+                    && clauses.get(at - 1).cue() == clauses.get(at).cue()
+                    && !Edges.ends(tokens.get(clauses.get(at).first() - 1));
+            if (named.isEmpty() && same) {
+                named = attributes.get(at - 1).named(first);
+            }
+        }
+        return named.map(found -> found.act().name().toLowerCase(Locale.ROOT)).orElse("nobody");
+    }
+
+    private static boolean goesOn(List<Token> tokens, Clause clause, int first) {
+        int i = first - 1;
+        while (i > clause.first() && WEIGHTLESS.contains(tokens.get(i).key()) && !JOINS.contains(tokens.get(i).key())) {
+            i--;
+        }
+        return i >= clause.first() && JOINS.contains(tokens.get(i).key());
     }
 
     private static boolean isApart(List<Token> tokens, Clause clause, int first, int end) {

@@ -159,6 +159,7 @@ final class Terms {
                 match.values().stream()
                         .sorted(Comparator.comparing((Term term) -> isWider(term, match))
                                 .thenComparingInt(Term::rank)
+                                .thenComparing(term -> -term.sense().asks())
                                 .thenComparing(term -> term.slug().isEmpty()
                                         == term.sense().written().equals("-"))
                                 .thenComparing(Term::slug))

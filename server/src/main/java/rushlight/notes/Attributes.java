@@ -63,6 +63,11 @@ final class Attributes {
                 .findFirst();
     }
 
+    /** Who is named first in the clause before these tokens, whatever stands between; none where nobody is. */
+    Optional<Cues.Found> named(int first) {
+        return naming.stream().filter(name -> name.end() <= first).findFirst();
+    }
+
     /** Whether somebody is named there. */
     boolean names(int token) {
         return naming.stream().anyMatch(name -> name.first() <= token && token < name.end());

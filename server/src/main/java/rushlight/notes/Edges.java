@@ -30,6 +30,11 @@ final class Edges {
         return !token.word() && ENDS.contains(token.text());
     }
 
+    /** Whether a mark ends a sentence. */
+    static boolean ends(char mark) {
+        return ENDS.indexOf(mark) >= 0;
+    }
+
     /** Whether a clause begins a sentence. */
     boolean isSentence(int clause) {
         Clause own = clauses.get(clause);

@@ -9,6 +9,9 @@ final class Generalities {
     private static final Set<Assertion> OPEN =
             EnumSet.of(Assertion.WANTED, Assertion.TENDENCY, Assertion.UNCERTAIN, Assertion.HYPOTHETICAL);
 
+    /** How many words of what he is like there are for one of what he did, where a line speaks of what he is like. */
+    private static final int MOST = 2;
+
     private final List<Clause> clauses;
     private final List<List<Hit>> hits;
     private final List<List<Mention>> said;
@@ -39,15 +42,25 @@ final class Generalities {
         if (!before.told() || clauses.get(clauses.size() - 1).cue() != cue) {
             return false;
         }
-        boolean something = false;
+        int general = 0;
+        int happened = 0;
         boolean open = false;
         for (int i = first; i < clauses.size(); i++) {
-            if (!isGeneral(i)) {
-                return false;
+            for (int j = 0; j < hits.get(i).size(); j++) {
+                Hit hit = hits.get(i).get(j);
+                Mention mention = said.get(i).get(j);
+                boolean done = mention.assertion() == Assertion.PERFORMED;
+                boolean his = mention.actor() == Actor.PROSPECT;
+                if (hit.isPlace() || (hit.happens() && !his) || (hit.isEnd() && done)) {
+                    return false;
+                }
+                open |= OPEN.contains(mention.assertion());
+                boolean event = hit.happens() && done;
+                happened += event ? 1 : 0;
+                general += event ? 0 : 1;
             }
-            something |= !hits.get(i).isEmpty();
-            open |= said.get(i).stream().anyMatch(mention -> OPEN.contains(mention.assertion()));
         }
-        return something && (before.ended() || open);
+        boolean most = happened == 0 ? before.ended() || open : general >= MOST * happened;
+        return general > 0 && most;
     }
 }

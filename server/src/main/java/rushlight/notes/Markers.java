@@ -7,6 +7,8 @@ import rushlight.words.Token;
 
 /** What the words of a clause mark where they stand: many count only where they lead a line or a sentence. */
 final class Markers {
+    private static final Set<String> ARTICLES = SmallWords.of("articles");
+
     private final List<Token> tokens;
     private final List<Clause> clauses;
     private final ByClause<Cues.Found> cues;
@@ -53,7 +55,7 @@ final class Markers {
     private boolean isObject(Cues.Found cue, Clause clause) {
         return !clause.spoken()
                 && cue.first() > 0
-                && tokens.get(cue.first() - 1).key().equals("the")
+                && ARTICLES.contains(tokens.get(cue.first() - 1).key())
                 && edges.wordsBefore(cue.first()) > Openings.SHORT - 1;
     }
 

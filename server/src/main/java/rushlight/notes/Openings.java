@@ -30,6 +30,9 @@ final class Openings {
     private static final int NOW = 1;
     private static final int NEW_WORDS = 1;
     private static final int OWN_TIME = 1;
+    private static final int PARAGRAPH = 2;
+    private static final int WORDS_OF_PARAGRAPH = 14;
+    private static final double MOST = 0.8;
     private static final int SAME_LOOK = -1;
     private static final double WORDS_OF_TERSE = 6;
     private static final Set<String> NOWS = SmallWords.of("now");
@@ -75,6 +78,7 @@ final class Openings {
     private final List<List<Hit>> hits;
     private final Generalities general;
     private final boolean terse;
+    private final boolean paragraphs;
     private final double silence;
 
     Openings(Narration notes, List<Token> tokens, List<Clause> clauses, List<List<Hit>> hits, Generalities general) {
@@ -84,6 +88,7 @@ final class Openings {
         this.clauses = clauses;
         this.hits = hits;
         this.terse = isTerse();
+        this.paragraphs = isInParagraphs();
         this.silence = silence();
     }
 
@@ -130,6 +135,7 @@ final class Openings {
         if (clause.begins() && happens(at)) {
             sum += goesOn(at) ? 0 : NEW_WORDS;
             sum += notes.format() == Format.PLAIN && !terse ? OWN_TIME : 0;
+            sum += paragraphs && before.told() && !goesOn(at) && isBlockers(at) ? PARAGRAPH : 0;
         }
         sum += clause.begins() && clause.cue() > 0 && gap(clause.cue()) >= silence ? SILENCE : 0;
         sum += terse && clause.begins() ? TERSE + (notes.format() == Format.PLAIN ? TIMED : 0) : 0;
@@ -160,6 +166,14 @@ final class Openings {
             }
         }
         return false;
+    }
+
+    /** Whether the first that is told in a clause is what a blocker did: a rep begins with his set or his block. */
+    private boolean isBlockers(int at) {
+        return hits.get(at).stream()
+                .findFirst()
+                .filter(hit -> hit.kind().actor() == Actor.BLOCKER)
+                .isPresent();
     }
 
     /** He lines up; "the three-technique" is somebody who does. */
@@ -201,6 +215,18 @@ final class Openings {
         long words = tokens.stream().filter(Token::word).count();
         long ends = tokens.stream().filter(Edges::ends).count();
         return notes.cues().size() > 1 && words <= WORDS_OF_TERSE * ends;
+    }
+
+    /** Notes whose lines are long and end with their sentences: each line tells one thing. */
+    private boolean isInParagraphs() {
+        int lines = notes.cues().size();
+        long words = tokens.stream().filter(Token::word).count();
+        long whole = notes.cues().stream()
+                .map(Cue::text)
+                .map(String::strip)
+                .filter(text -> !text.isEmpty() && Edges.ends(text.charAt(text.length() - 1)))
+                .count();
+        return lines > 2 && words >= (long) WORDS_OF_PARAGRAPH * lines && whole >= MOST * lines;
     }
 
     private double silence() {

@@ -104,7 +104,7 @@ final class Segmenter {
         } else if (said.contains(Cues.Act.REPLAY) && latest > 0) {
             kind = Segment.Kind.REPLAY;
             rep = latest;
-        } else if (last && clause.begins() && latest > 0 && general.isOutside(i, soFar)) {
+        } else if (last && clause.begins() && latest > 0 && (general.isOutside(i, soFar) || isLastWord(i))) {
             kind = Segment.Kind.SUMMARY;
         } else if (kind == Segment.Kind.CHATTER
                 && (latest == 0 || (cut && i == 0))
@@ -122,6 +122,13 @@ final class Segmenter {
         } else if (latest == 0 && said.contains(Cues.Act.OPENER)) {
             open();
         }
+    }
+
+    /** Whether the last line sums up somewhere in it. */
+    private boolean isLastWord(int i) {
+        return soFar.told()
+                && clauses.get(clauses.size() - 1).cue() == clauses.get(i).cue()
+                && markers.ofLine(i, true, false).contains(Cues.Act.SUMMARY);
     }
 
     /** What was said in the same breath of nothing that happened belongs to the summary too. */

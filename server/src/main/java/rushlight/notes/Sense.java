@@ -9,9 +9,12 @@ import java.util.stream.Collectors;
 
 /**
  * What must stand around some words for them to mean a term, as the word lists write it: tests apart by a blank, words in a
- * test apart by commas. {@code next:x} and {@code prev:x} look at the neighboring word, {@code near:x} at the clause;
+ * test apart by commas. {@code next:x} and {@code prev:x} look at the neighboring word, {@code near:x} at the clause,
+ * {@code round:x} at what is told before and after it too, {@code has:x} at the words themselves;
  * {@code not-...} turns a test round; {@code subject:blocker} asks who acts, {@code alone:yes} for words that are the whole
- * clause, {@code first:yes} for words that begin it.
+ * clause, {@code apart:yes} for words with marks on both sides and nothing of weight beside them, {@code first:yes} for words
+ * that begin the clause, {@code doing:yes} for words with a verb in its "-ing" form; {@code phase:run} or
+ * {@code phase:pass-rush} asks what is told round about.
  */
 final class Sense {
     private record Test(String place, boolean denied, Set<String> words) {}
@@ -45,6 +48,11 @@ final class Sense {
         return tests.isEmpty();
     }
 
+    /** How much of it must stand there: what asks for more means more. */
+    int asks() {
+        return (int) tests.stream().filter(test -> !test.denied()).count();
+    }
+
     String written() {
         return written;
     }
@@ -54,9 +62,14 @@ final class Sense {
             case "next" -> around.next().stream().anyMatch(test.words()::contains);
             case "prev" -> around.previous().stream().anyMatch(test.words()::contains);
             case "near" -> around.clause().stream().anyMatch(test.words()::contains);
+            case "has" -> around.words().stream().anyMatch(test.words()::contains);
+            case "round" -> around.round().stream().anyMatch(test.words()::contains);
             case "subject" -> test.words().contains(around.subject());
             case "alone" -> around.alone();
             case "first" -> around.begins();
+            case "apart" -> around.apart();
+            case "doing" -> around.doing();
+            case "phase" -> test.words().contains(around.phase());
             default -> throw new IllegalArgumentException("No test of a sense: " + test.place());
         };
     }

@@ -37,9 +37,11 @@ final class Terms {
 
     private final Matcher<Term> matcher;
     private final Kinds kinds;
+    private final Taxonomy taxonomy;
 
     Terms(Taxonomy taxonomy, Tokenizer tokenizer, Kinds kinds) {
         this.kinds = kinds;
+        this.taxonomy = taxonomy;
         Groups groups = new Groups();
         Matcher.Builder<Term> builder = groups.in(new Matcher.Builder<Term>(tokenizer).withBookWords());
         Matcher<String> bases = bases(tokenizer, taxonomy, groups);
@@ -116,14 +118,14 @@ final class Terms {
 
     /** Those of such places that together say the most, none of which overlap; what is meant first stands first. */
     List<Place> best(List<Token> tokens, List<Match<Term>> matches) {
-        return matcher.best(tokens, matches).stream().map(Terms::place).toList();
+        return matcher.best(tokens, matches).stream().map(this::place).toList();
     }
 
     /** The places that begin at a token and end by another, the longest first. */
     List<Place> from(List<Token> tokens, int first, int end) {
         return matcher.from(tokens, first).stream()
                 .filter(match -> match.end() <= end)
-                .map(Terms::place)
+                .map(this::place)
                 .toList();
     }
 
@@ -139,14 +141,25 @@ final class Terms {
         return kinds;
     }
 
-    private static Place place(Match<Term> match) {
+    /** Where a wider and a narrower term are said by the same words, the narrower one is meant. */
+    private boolean isWider(Term term, Match<Term> match) {
+        return match.values().stream()
+                .anyMatch(other -> !other.slug().equals(term.slug())
+                        && !other.slug().isEmpty()
+                        && !term.slug().isEmpty()
+                        && taxonomy.isA(other.slug(), term.slug()));
+    }
+
+    private Place place(Match<Term> match) {
         return new Place(
                 match.first(),
                 match.end(),
                 match.from(),
                 match.to(),
                 match.values().stream()
-                        .sorted(Comparator.comparingInt(Term::rank)
+                        .sorted(Comparator.comparing((Term term) -> isWider(term, match))
+                                .thenComparingInt(Term::rank)
+                                .thenComparing(term -> -term.sense().asks())
                                 .thenComparing(term -> term.slug().isEmpty()
                                         == term.sense().written().equals("-"))
                                 .thenComparing(Term::slug))

@@ -52,7 +52,7 @@ public final class Following {
                 case NOTHING -> {}
             }
         } catch (RemoteStoreException e) {
-            if (e.kind() != Kind.AWAY || !isAsBefore || !elsewhere.wasInStep()) {
+            if (!e.isAway() || !isAsBefore || !elsewhere.wasInStep()) {
                 throw e;
             }
             found.add(e.getMessage() + " You read the film as it was when this folder was last in step with it; until it is"

@@ -88,7 +88,7 @@ final class Agreeing {
             try {
                 return store.state().stamp();
             } catch (RemoteStoreException e) {
-                if (e.kind() != Kind.AWAY || tries == TRIES) {
+                if (!e.isAway() || tries == TRIES) {
                     throw e;
                 }
                 pause();

@@ -11,9 +11,13 @@ import org.apache.jena.sparql.core.DatasetGraph;
 import org.apache.jena.sparql.core.DatasetGraphFactory;
 import org.apache.jena.sparql.core.Quad;
 import org.apache.jena.tdb2.DatabaseMgr;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 
 /** What a store has of single people, wherever it stands: he may have it, and he may have it gone. */
 public final class Personal {
+    private static final Logger LOG = LoggerFactory.getLogger(Personal.class);
+
     private final Transactions transactions;
 
     Personal(Transactions transactions) {
@@ -33,9 +37,17 @@ public final class Personal {
     /** Takes out everything of one prospect; what the files still hold goes when they are compacted. */
     public Erased erase(String prospect, Instant when) {
         Erased erased = transactions.write(data -> erased(data, prospect, when));
-        // Whatever somebody was about to change elsewhere may name him, and comes too late now.
-        transactions.remote().ifPresent(there -> there.clearStaged(true));
+        transactions.remote().ifPresent(Personal::clearStaged);
         return erased;
+    }
+
+    /** Whatever somebody was about to change elsewhere may name him, and comes too late now. */
+    private static void clearStaged(RemoteStore there) {
+        try {
+            there.clearStaged(true);
+        } catch (RemoteStoreException e) {
+            LOG.info("What was laid down for changes goes with the next opening after a day: {}", e.getMessage());
+        }
     }
 
     /** Writes the files of the store anew, without what was taken out. */

@@ -1,7 +1,9 @@
 package rushlight.store;
 
+import java.io.IOException;
 import java.net.ConnectException;
 import java.net.UnknownHostException;
+import java.net.http.HttpConnectTimeoutException;
 import java.net.http.HttpTimeoutException;
 import java.nio.channels.UnresolvedAddressException;
 import java.util.Optional;
@@ -27,13 +29,19 @@ final class RemoteFailures {
     void told(Runnable work) {
         try {
             work.run();
-        } catch (HttpException e) {
-            throw e.getStatusCode() > 0 ? answered(e.getStatusCode(), e) : broken(e);
-        } catch (RiotException | QueryException e) {
-            throw behind(e, java.io.IOException.class).isPresent() ? broken(e) : noStore(e);
-        } catch (JenaException e) {
-            throw broken(e);
+        } catch (JenaException | HttpException e) {
+            throw spoken(e);
         }
+    }
+
+    private RemoteStoreException spoken(RuntimeException why) {
+        Optional<HttpException> http = behind(why, HttpException.class);
+        if (http.isPresent()) {
+            int status = http.get().getStatusCode();
+            return status > 0 ? answered(status, why) : broken(why);
+        }
+        boolean isNoStore = why instanceof RiotException || why instanceof QueryException;
+        return isNoStore && behind(why, IOException.class).isEmpty() ? noStore(why) : broken(why);
     }
 
     /** An answer that is no success. */
@@ -55,15 +63,18 @@ final class RemoteFailures {
 
     /** No answer, or half of one. */
     RemoteStoreException broken(Exception why) {
+        if (behind(why, HttpConnectTimeoutException.class).isPresent()) {
+            return of(Kind.UNREACHED, "cannot be reached: nobody answers at that machine", why);
+        }
         if (behind(why, HttpTimeoutException.class).isPresent()) {
             return of(Kind.AWAY, "did not answer in time", why);
         }
         if (behind(why, UnresolvedAddressException.class).isPresent()
                 || behind(why, UnknownHostException.class).isPresent()) {
-            return of(Kind.AWAY, "cannot be reached: nobody knows a machine of that name", why);
+            return of(Kind.UNREACHED, "cannot be reached: nobody knows a machine of that name", why);
         }
         if (behind(why, ConnectException.class).isPresent()) {
-            return of(Kind.AWAY, "cannot be reached: nothing listens there", why);
+            return of(Kind.UNREACHED, "cannot be reached: nothing listens there", why);
         }
         if (behind(why, SSLException.class).isPresent()) {
             return of(Kind.UNFIT, "cannot be spoken to in private: its certificate is not one that this Java trusts", why);
@@ -80,11 +91,11 @@ final class RemoteFailures {
         return new RemoteStoreException(kind, "The store at " + address + " " + what + ". Nothing was changed.", why);
     }
 
-    private static Optional<Throwable> behind(Throwable trouble, Class<? extends Throwable> kind) {
+    private static <T extends Throwable> Optional<T> behind(Throwable trouble, Class<T> kind) {
         @Nullable Throwable at = trouble;
         for (int i = 0; at != null && i < DEEPEST; i++, at = at.getCause()) {
             if (kind.isInstance(at)) {
-                return Optional.of(at);
+                return Optional.of(kind.cast(at));
             }
         }
         return Optional.empty();

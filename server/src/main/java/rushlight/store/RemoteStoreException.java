@@ -6,7 +6,9 @@ import org.jspecify.annotations.Nullable;
 public final class RemoteStoreException extends RuntimeException {
     /** What is the matter. */
     public enum Kind {
-        /** It cannot be reached, or did not answer as it should; it may another time. */
+        /** It cannot be reached, so that nothing was sent to it; it may be another time. */
+        UNREACHED,
+        /** It did not answer as it should; it may another time. */
         AWAY,
         /** It does not let us: no right, no such place, too much. */
         REFUSED,
@@ -29,5 +31,10 @@ public final class RemoteStoreException extends RuntimeException {
     /** What is the matter. */
     public Kind kind() {
         return kind;
+    }
+
+    /** Whether it may be otherwise another time, without anybody's doing. */
+    public boolean isAway() {
+        return kind == Kind.UNREACHED || kind == Kind.AWAY;
     }
 }

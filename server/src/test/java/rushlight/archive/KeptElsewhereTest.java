@@ -9,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.apache.jena.graph.NodeFactory;
@@ -94,8 +95,8 @@ class KeptElsewhereTest {
         try (Archive mine = open("mine")) {
             mine.put(stopped("r1", "r2"), false);
             mine.put(stopped("r2", "r3"), true);
-            mine.edits().remove(mine.store().logs().get(0), "r1", java.util.Optional.empty());
-            mine.edits().undo(java.util.Optional.empty());
+            mine.edits().remove(mine.store().logs().get(0), "r1", Optional.empty());
+            mine.edits().undo(Optional.empty());
             SavedQuestions.of(mine).save("Power", "bull rush", "");
             mine.rebuild();
 
@@ -143,12 +144,12 @@ class KeptElsewhereTest {
             mine.put(stopped("r3"), true);
             Set<String> before = store.film();
 
-            assertThatThrownBy(() -> his.edits().remove(his.store().logs().get(0), "r1", java.util.Optional.empty()))
+            assertThatThrownBy(() -> his.edits().remove(his.store().logs().get(0), "r1", Optional.empty()))
                     .hasMessageContaining("Somebody else has changed the film in the store at " + store.address())
                     .hasMessageContaining("do it again");
 
             assertThat(store.film()).isEqualTo(before).isEqualTo(film(his));
-            his.edits().remove(his.store().logs().get(0), "r1", java.util.Optional.empty());
+            his.edits().remove(his.store().logs().get(0), "r1", Optional.empty());
             assertThat(reps(his)).containsExactly("r2", "r3");
             assertThat(store.film()).isEqualTo(film(his));
         }

@@ -11,6 +11,8 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.IntSupplier;
+import org.apache.jena.atlas.web.AuthScheme;
+import org.apache.jena.fuseki.auth.Auth;
 import org.apache.jena.fuseki.main.FusekiServer;
 import org.apache.jena.graph.Node;
 import org.apache.jena.riot.out.NodeFmtLib;
@@ -22,7 +24,7 @@ import rushlight.store.RemoteLogin;
 
 /** A SPARQL store "on another machine": a real one, on a port of this machine, whose troubles a test makes up. */
 final class PlayedStore implements AutoCloseable {
-    private static final Duration PATIENCE = Duration.ofSeconds(10);
+    private static final Duration PATIENCE = Duration.ofSeconds(60);
 
     private final DatasetGraph data;
     private final AtomicReference<IntSupplier> beforeChange = new AtomicReference<>();
@@ -37,9 +39,9 @@ final class PlayedStore implements AutoCloseable {
                 .add("/film", data)
                 .addFilter("/*", troubles());
         passwords.ifPresent(file -> builder.passwordFile(file.toString())
-                .auth(org.apache.jena.atlas.web.AuthScheme.BASIC)
+                .auth(AuthScheme.BASIC)
                 .realm("film")
-                .serverAuthPolicy(org.apache.jena.fuseki.auth.Auth.ANY_USER));
+                .serverAuthPolicy(Auth.ANY_USER));
         this.server = builder.build().start();
     }
 

@@ -96,6 +96,10 @@ class ArchitectureTest {
     static final ArchRule the_database_stays_in_store = only("rushlight.store..", "org.apache.jena.tdb2..");
 
     @ArchTest
+    static final ArchRule the_store_elsewhere_is_spoken_to_in_store =
+            only("rushlight.store..", "org.apache.jena.rdfconnection..", "org.apache.jena.http..", "java.net.http..");
+
+    @ArchTest
     static final ArchRule the_command_line_stays_in_cli = only("rushlight.cli..", "picocli..");
 
     @ArchTest

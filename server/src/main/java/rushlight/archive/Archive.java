@@ -35,17 +35,20 @@ public final class Archive implements AutoCloseable {
     private final Store store;
     private final Indexing index;
     private final Writing writing;
+    private final Following following;
 
     /** One writer at a time, in the order they came, so that nobody waits for ever; readers never wait. */
-    private final ReentrantLock one = new ReentrantLock(true);
+    private final ReentrantLock one;
 
-    private Archive(Path folder, FolderLock lock, Book book, Store store, Indexing index) {
+    Archive(Path folder, FolderLock lock, Book book, Store store, Indexing index, Following following) {
         this.folder = folder;
         this.lock = lock;
         this.book = book;
         this.store = store;
         this.index = index;
+        this.following = following;
         this.writing = new Writing(book, store, index);
+        this.one = following.one();
     }
 
     /**
@@ -54,28 +57,26 @@ public final class Archive implements AutoCloseable {
      * @throws FolderException where it cannot be written, is held by another program, or is of a newer layout
      */
     public static Archive open(Path folder) {
-        return open(folder, () -> Book.of(folder), Layouts.KNOWN);
+        return open(folder, KeptAt.asBefore());
+    }
+
+    /**
+     * The same with its film in another place.
+     *
+     * @throws rushlight.store.RemoteStoreException where the film cannot be kept there
+     */
+    public static Archive open(Path folder, KeptAt place) {
+        return new Opening(folder, place).open(() -> Book.of(folder), Layouts.KNOWN);
     }
 
     /** The same with a book that was made already, and with other steps from older layouts. */
     static Archive open(Path folder, Supplier<Book> read, Layouts layouts) {
-        FolderLock.make(folder);
-        FolderLock lock = FolderLock.take(folder);
-        Store store = null;
-        try {
-            Settings settings = Settings.in(folder);
-            Book book = read.get();
-            FolderLock.make(folder.resolve(STORE));
-            store = Store.in(folder.resolve(STORE), book.taxonomy().film());
-            layouts.bring(folder, settings, store);
-            return new Archive(folder, lock, book, store, Indexing.in(folder.resolve("index"), book, store));
-        } catch (RuntimeException e) {
-            if (store != null) {
-                store.close();
-            }
-            lock.close();
-            throw e;
-        }
+        return new Opening(folder, KeptAt.asBefore()).open(read, layouts);
+    }
+
+    /** How it keeps in step with the store on another machine, where the film is kept in one. */
+    public Following following() {
+        return following;
     }
 
     /** The book this folder is read with, its own terms included. */
@@ -170,7 +171,7 @@ public final class Archive implements AutoCloseable {
     public PutResult put(List<Log> logs, Collection<Prospect> prospects, boolean add, String by) {
         one.lock();
         try {
-            return putAlone(logs, prospects, add, writing.by(by));
+            return following.twice(() -> putAlone(logs, prospects, add, writing.by(by)));
         } finally {
             one.unlock();
         }
@@ -216,7 +217,7 @@ public final class Archive implements AutoCloseable {
     public void rebuild() {
         one.lock();
         try {
-            index.rebuild();
+            following.twice(index::rebuild);
         } finally {
             one.unlock();
         }

@@ -50,9 +50,12 @@ public final class Erasing {
             }
             begin();
             index.empty();
-            Erased erased = store.personal().erase(prospect, Writing.now());
-            finish();
-            return Optional.of(erased);
+            try {
+                return Optional.of(store.personal().erase(prospect, Writing.now()));
+            } finally {
+                // Also where the store on another machine refused: then the index takes him in again.
+                finish();
+            }
         } finally {
             one.unlock();
         }

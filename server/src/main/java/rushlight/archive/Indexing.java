@@ -41,16 +41,9 @@ final class Indexing implements AutoCloseable {
         this.index = open();
     }
 
-    /** Opens the index in a folder and brings it up to the store. */
+    /** Opens the index in a folder; it is to be brought up to the store before anything is asked of it. */
     static Indexing in(Path folder, Book book, Store store) {
-        Indexing indexing = new Indexing(folder, book, store);
-        try {
-            indexing.catchUp();
-        } catch (RuntimeException e) {
-            indexing.close();
-            throw e;
-        }
-        return indexing;
+        return new Indexing(folder, book, store);
     }
 
     /** Answers a question from one state of the film. */
@@ -88,6 +81,21 @@ final class Indexing implements AutoCloseable {
     /** Holds nothing and is of no book until it is rebuilt; should that not come, the next opening makes it anew. */
     synchronized void empty() {
         guarded(() -> index.rebuild(Stream.empty(), List.of(), new IndexState(store.revision(), NO_BOOK)));
+    }
+
+    /** Is of no book until it is filled: should that not come, the next opening makes it anew. What it holds stays. */
+    synchronized void doubt() {
+        guarded(() -> index.update(
+                Stream.empty(), List.of(), List.of(), new IndexState(store.revision(), NO_BOOK)));
+    }
+
+    /** Follows whatever the store has and this has not. */
+    synchronized void catchUpNow() {
+        if (behind) {
+            catchUpAnew();
+        } else {
+            catchUp();
+        }
     }
 
     /** Indexes everything as it was classified. */

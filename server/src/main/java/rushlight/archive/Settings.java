@@ -30,10 +30,11 @@ import rushlight.film.Reconciled;
  * @param format version of the folder's layout
  * @param evaluators whose reading of a rep counts first, by name; those first imported stand first
  * @param numbering the numbering system of a bare alignment number, null where none is set
+ * @param store address of the store on another machine that the film is kept in, null where it is kept in the folder
  */
 @JsonInclude(JsonInclude.Include.NON_NULL)
 record Settings(
-        int format, List<String> evaluators, @Nullable String numbering) {
+        int format, List<String> evaluators, @Nullable String numbering, @Nullable String store) {
     static final int FORMAT = 2;
     static final String FILE = "settings.json";
     private static final ObjectMapper JSON = new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT);
@@ -45,7 +46,7 @@ record Settings(
     static Settings in(Path folder) {
         Path file = folder.resolve(FILE);
         if (!Files.exists(file)) {
-            return new Settings(FORMAT, List.of(), null);
+            return new Settings(FORMAT, List.of(), null, null);
         }
         try {
             return read(Files.readString(file), "The data folder " + folder);
@@ -71,6 +72,14 @@ record Settings(
         return Optional.ofNullable(numbering);
     }
 
+    Optional<String> keptAt() {
+        return Optional.ofNullable(store);
+    }
+
+    Settings withStore(Optional<String> address) {
+        return new Settings(format, evaluators, numbering, address.orElse(null));
+    }
+
     Comparator<LogId> firstBelieved() {
         List<String> slugs = evaluators.stream().map(Identity::slug).toList();
         return Comparator.comparingInt(log -> {
@@ -87,11 +96,11 @@ record Settings(
         more.stream()
                 .filter(name -> !all.contains(name) && !Reconciled.is(name))
                 .forEach(all::add);
-        return new Settings(format, all, numbering);
+        return new Settings(format, all, numbering, store);
     }
 
     Settings withFormat(int other) {
-        return new Settings(other, evaluators, numbering);
+        return new Settings(other, evaluators, numbering, store);
     }
 
     /** Writes them where they differ from what stands there. */

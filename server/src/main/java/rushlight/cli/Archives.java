@@ -1,6 +1,7 @@
 package rushlight.cli;
 
 import java.io.IOException;
+import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -15,11 +16,18 @@ import rushlight.web.http.Serving;
 /** The film that is served: one data folder, or one a team; closed together. */
 final class Archives implements AutoCloseable {
     private final List<Serving.Team> teams = new ArrayList<>();
+    private final StorePlace place;
+    private final PrintWriter err;
+    private final Watch watch;
 
-    private Archives() {}
+    private Archives(StorePlace place, PrintWriter err) {
+        this.place = place;
+        this.err = err;
+        this.watch = new Watch(err);
+    }
 
-    static Archives of(Path folder) {
-        Archives archives = new Archives();
+    static Archives of(Path folder, StorePlace place, PrintWriter err) {
+        Archives archives = new Archives(place, err);
         archives.open("", folder);
         return archives;
     }
@@ -29,7 +37,7 @@ final class Archives implements AutoCloseable {
      *
      * @throws FolderException where there is no team
      */
-    static Archives ofTeams(Path home) {
+    static Archives ofTeams(Path home, PrintWriter err) {
         List<Path> folders;
         try (Stream<Path> all = Files.list(home)) {
             folders = all.filter(Files::isDirectory)
@@ -44,7 +52,7 @@ final class Archives implements AutoCloseable {
                     + ". Make one with its first account: rushlight user add NAME --role administrator --teams DIR"
                     + " --team TEAM");
         }
-        Archives archives = new Archives();
+        Archives archives = new Archives(new StorePlace(), err);
         try {
             folders.forEach(folder -> archives.open(String.valueOf(folder.getFileName()), folder));
         } catch (RuntimeException e) {
@@ -55,7 +63,9 @@ final class Archives implements AutoCloseable {
     }
 
     private void open(String name, Path folder) {
-        teams.add(new Serving.Team(name, folder, Archive.open(folder)));
+        Archive archive = place.open(folder, err);
+        teams.add(new Serving.Team(name, folder, archive));
+        watch.follow(archive.following());
     }
 
     List<Serving.Team> teams() {
@@ -64,6 +74,7 @@ final class Archives implements AutoCloseable {
 
     @Override
     public void close() {
+        watch.close();
         teams.forEach(team -> team.archive().close());
     }
 }

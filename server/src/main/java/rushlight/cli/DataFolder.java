@@ -1,8 +1,11 @@
 package rushlight.cli;
 
+import java.io.PrintWriter;
+import java.io.Writer;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
@@ -17,6 +20,9 @@ final class DataFolder {
             defaultValue = "${env:RUSHLIGHT_DATA:-${sys:user.home}/.rushlight}",
             description = "the data folder (now: ${DEFAULT-VALUE})")
     private Path folder = Path.of(".");
+
+    @Mixin
+    private StorePlace place = new StorePlace();
 
     @Spec(Spec.Target.MIXEE)
     private @Nullable CommandSpec command;
@@ -37,7 +43,12 @@ final class DataFolder {
     }
 
     Path folder() {
-        return folder;
+        return place.made(folder);
+    }
+
+    /** Whether it was said where its film is kept. */
+    boolean isKept() {
+        return place.isNamed();
     }
 
     /** The book as this folder reads it, without opening the film. */
@@ -46,6 +57,12 @@ final class DataFolder {
     }
 
     Archive open() {
-        return Archive.open(folder);
+        return place.open(folder, err());
+    }
+
+    private PrintWriter err() {
+        return command == null || command.commandLine() == null
+                ? new PrintWriter(Writer.nullWriter())
+                : command.commandLine().getErr();
     }
 }

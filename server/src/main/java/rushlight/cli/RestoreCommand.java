@@ -7,6 +7,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import rushlight.archive.RefusedBackupException;
@@ -40,6 +41,12 @@ final class RestoreCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        if (data.isKept()) {
+            throw new ParameterException(
+                    spec.commandLine(),
+                    "A backup is restored into a folder alone. Look at it there; then open that folder with --store and an"
+                            + " empty store, which takes its film.");
+        }
         PrintWriter out = spec.commandLine().getOut();
         PrintWriter err = spec.commandLine().getErr();
         try {

@@ -76,9 +76,11 @@ final class ServeCommand implements Callable<Integer> {
         if (port < 0 || port > HIGHEST_PORT) {
             throw new ParameterException(spec.commandLine(), "A port is a number from 0 to " + HIGHEST_PORT + ".");
         }
-        if (others.isOfTeams() && (demo || folder.isPresent())) {
+        if (others.isOfTeams() && (demo || folder.isPresent() || others.isKept())) {
             throw new ParameterException(
-                    spec.commandLine(), "--teams names the folders of all teams; leave --data and --demo out.");
+                    spec.commandLine(),
+                    "--teams names the folders of all teams; leave --data, --demo and --store out. Each folder"
+                            + " remembers its own store.");
         }
         others.refusal(where()).ifPresent(why -> {
             throw new ParameterException(spec.commandLine(), why);
@@ -90,7 +92,7 @@ final class ServeCommand implements Callable<Integer> {
             await(stopped, spec.commandLine().getErr());
         });
         ServerLog log = log();
-        try (Archives archives = others.open(where())) {
+        try (Archives archives = others.open(where(), spec.commandLine().getErr())) {
             if (demo) {
                 archives.teams().forEach(team -> DemoLeague.into(team.archive()));
             }

@@ -1,10 +1,12 @@
 package rushlight.cli;
 
 import java.io.IOException;
+import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import rushlight.accounts.Accounts;
 import rushlight.web.http.Serving;
@@ -43,6 +45,9 @@ final class ServeOptions {
             description = "a proxy stands in front and speaks HTTPS; believe its X-Forwarded headers")
     private boolean behindProxy;
 
+    @Mixin
+    private StorePlace place = new StorePlace();
+
     boolean isOfTeams() {
         return teams.isPresent();
     }
@@ -53,8 +58,13 @@ final class ServeOptions {
     }
 
     /** Opens the film of all teams, or of one data folder. */
-    Archives open(Path folder) {
-        return teams.map(Archives::ofTeams).orElseGet(() -> Archives.of(folder));
+    Archives open(Path folder, PrintWriter err) {
+        return teams.map(dir -> Archives.ofTeams(dir, err)).orElseGet(() -> Archives.of(folder, place, err));
+    }
+
+    /** Whether it was said where the film is kept. */
+    boolean isKept() {
+        return place.isNamed();
     }
 
     /** Why it must not be served like this. */

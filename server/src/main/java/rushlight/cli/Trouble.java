@@ -14,6 +14,7 @@ import rushlight.archive.FolderException;
 import rushlight.archive.IndexBehindException;
 import rushlight.knowledge.BrokenBookException;
 import rushlight.store.FullDiskException;
+import rushlight.store.RemoteStoreException;
 
 /** Turns what broke into a sentence; a person never sees a stack trace. */
 final class Trouble implements CommandLine.IExecutionExceptionHandler {
@@ -33,6 +34,7 @@ final class Trouble implements CommandLine.IExecutionExceptionHandler {
                 || trouble instanceof AccountsException
                 || trouble instanceof BrokenBookException
                 || trouble instanceof FullDiskException
+                || trouble instanceof RemoteStoreException
                 || trouble instanceof IndexBehindException) {
             return String.valueOf(trouble.getMessage());
         }

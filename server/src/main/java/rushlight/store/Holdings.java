@@ -14,7 +14,7 @@ import org.apache.jena.vocabulary.RDF;
  * @param readings readings in them
  * @param kept what people keep beside the film: questions, opinions, projections, decisions, report texts
  * @param changes changes that the history tells of
- * @param statements statements of all graphs
+ * @param statements statements of all graphs, but for those that tell which store this is a copy of
  */
 public record Holdings(long revision, long logs, long readings, long kept, long changes, long statements) {
     private static final Node TYPE = RDF.type.asNode();
@@ -27,6 +27,6 @@ public record Holdings(long revision, long logs, long readings, long kept, long 
                 Iter.count(
                         Iter.distinct(graphs.getGraph(KeptThings.GRAPH).find().mapWith(Triple::getSubject))),
                 Iter.count(graphs.find(Addresses.HISTORY, Node.ANY, Terms.REVISION, Node.ANY)),
-                Iter.count(graphs.find()));
+                Iter.count(Iter.filter(graphs.find(), Standing::isFilm)));
     }
 }

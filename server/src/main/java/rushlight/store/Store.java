@@ -10,7 +10,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.function.Function;
-import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.apache.jena.atlas.iterator.Iter;
 import org.apache.jena.graph.Graph;
@@ -20,7 +19,6 @@ import org.apache.jena.query.Dataset;
 import org.apache.jena.query.DatasetFactory;
 import org.apache.jena.sparql.core.DatasetGraph;
 import org.apache.jena.sys.JenaSystem;
-import org.apache.jena.system.Txn;
 import org.apache.jena.tdb2.DatabaseMgr;
 import org.apache.jena.vocabulary.RDFS;
 import rushlight.film.Game;
@@ -36,36 +34,45 @@ public final class Store implements AutoCloseable {
     private final DatasetGraph data;
     private final FilmColumns columns;
     private final LogGraph writer;
-    private final Room room;
+    private final Transactions transactions;
+    private final Optional<Path> folder;
 
-    private Store(DatasetGraph data, FilmColumns columns, Room room) {
+    private Store(DatasetGraph data, FilmColumns columns, Room room, Optional<RemoteStore> remote, Optional<Path> folder) {
         this.data = data;
         this.columns = columns;
-        this.room = room;
         this.writer = new LogGraph(columns);
+        this.transactions = new Transactions(data, room, remote);
+        this.folder = folder;
     }
 
     /** Opens, and where there is none makes, the store in a folder that exists. One process at a time. */
     public static Store in(Path folder, FilmColumns columns) {
-        return in(folder, columns, Room.on(folder));
+        return in(folder, columns, Optional.empty());
+    }
+
+    /** The same as the copy of one elsewhere: no change counts that is not made there, too. */
+    public static Store in(Path folder, FilmColumns columns, Optional<RemoteStore> remote) {
+        return in(folder, columns, Room.on(folder), remote);
     }
 
     /** The same, with a disk that is told to be fuller than it is. */
-    static Store in(Path folder, FilmColumns columns, Room room) {
+    static Store in(Path folder, FilmColumns columns, Room room, Optional<RemoteStore> remote) {
         JenaSystem.init();
         TornJournal.mend(folder);
-        return room.told(() -> new Store(DatabaseMgr.connectDatasetGraph(folder.toString()), columns, room));
+        return room.told(() -> new Store(
+                DatabaseMgr.connectDatasetGraph(folder.toString()), columns, room, remote, Optional.of(folder)));
     }
 
     /** A store that is gone when the program ends. */
     public static Store inMemory(FilmColumns columns) {
         JenaSystem.init();
-        return new Store(DatabaseMgr.createDatasetGraph(), columns, Room.boundless());
+        return new Store(
+                DatabaseMgr.createDatasetGraph(), columns, Room.boundless(), Optional.empty(), Optional.empty());
     }
 
     /** The number of the last change; 0 where nothing was ever written. */
     public long revision() {
-        return read(StoredRevision::current);
+        return transactions.read(StoredRevision::current);
     }
 
     /**
@@ -93,12 +100,12 @@ public final class Store implements AutoCloseable {
      * @return the new revision
      */
     public long change(Change change, String rules, Instant when) {
-        return write(() -> new Changing(data, columns, writer, rules, when).make(change));
+        return transactions.write(data -> new Changing(data, columns, writer, rules, when).make(change));
     }
 
     /** The changes that were made, the newest first, as many as are taken; good until the question is answered. */
     public <T> T history(Function<Stream<PastChange>, T> question) {
-        return read(graphs -> {
+        return transactions.read(graphs -> {
             History history = new History(graphs, columns);
             return question.apply(history.revisions().stream().flatMap(revision -> history.change(revision).stream()));
         });
@@ -106,7 +113,7 @@ public final class Store implements AutoCloseable {
 
     /** Puts what other rules conclude in place of what was concluded before; nothing that was charted changes. */
     public long reclassify(Collection<Classified> logs, String rules, Instant when) {
-        return write(() -> {
+        return transactions.writeAsItIs(data -> {
             Graph film = data.getDefaultGraph();
             Set<LogId> touched = new HashSet<>();
             for (Classified classified : logs) {
@@ -120,12 +127,12 @@ public final class Store implements AutoCloseable {
 
     /** Every stored log, in the order of evaluator, prospect and game. */
     public List<LogId> logs() {
-        return read(graphs -> StoredLogs.ids(graphs.getDefaultGraph()));
+        return transactions.read(graphs -> StoredLogs.ids(graphs.getDefaultGraph()));
     }
 
     /** The logs that changed after a revision. */
     public Set<LogId> changedSince(long revision) {
-        return read(graphs -> StoredRevision.changedSince(graphs, revision));
+        return transactions.read(graphs -> StoredRevision.changedSince(graphs, revision));
     }
 
     /** One log as it was charted. */
@@ -144,19 +151,19 @@ public final class Store implements AutoCloseable {
     }
 
     private <T> Optional<T> stored(LogId id, Function<LogReader, T> question) {
-        return read(graphs -> Optional.of(graphs.getDefaultGraph())
+        return transactions.read(graphs -> Optional.of(graphs.getDefaultGraph())
                 .filter(film -> film.contains(Addresses.log(id), Terms.PROSPECT, ALL))
                 .map(film -> question.apply(new LogReader(film, columns))));
     }
 
     /** How many readings a log holds; 0 where there is no such log. */
     public int readings(LogId id) {
-        return read(graphs -> (int) Iter.count(graphs.getDefaultGraph().find(ALL, Terms.LOG, Addresses.log(id))));
+        return transactions.read(graphs -> (int) Iter.count(graphs.getDefaultGraph().find(ALL, Terms.LOG, Addresses.log(id))));
     }
 
     /** Every prospect the store knows, in order of id. */
     public List<Prospect> prospects() {
-        return read(graphs -> {
+        return transactions.read(graphs -> {
             Graph film = graphs.getDefaultGraph();
             LogReader reader = new LogReader(film, columns);
             String start = Addresses.DATA + "prospect/";
@@ -186,7 +193,7 @@ public final class Store implements AutoCloseable {
 
     /** Writes the film, without history, as Turtle. */
     public void writeTurtle(OutputStream out) {
-        read(graphs -> {
+        transactions.read(graphs -> {
             FilmTurtle.write(graphs.getDefaultGraph(), out);
             return true;
         });
@@ -194,7 +201,7 @@ public final class Store implements AutoCloseable {
 
     /** Asks a question of one consistent state. What it returns must not lead back into the graph. */
     public <T> T ask(Function<Dataset, T> question) {
-        return Txn.calculateRead(data, () -> question.apply(DatasetFactory.wrap(data)));
+        return transactions.read(graphs -> question.apply(DatasetFactory.wrap(graphs)));
     }
 
     /** Changes what people keep beside the film, in one transaction; no revision is raised. */
@@ -204,39 +211,36 @@ public final class Store implements AutoCloseable {
 
     /** Changes what is kept beside the film, its history too, in one transaction; no revision is raised. */
     public <T> T change(Function<Dataset, T> change) {
-        return write(() -> change.apply(DatasetFactory.wrap(data)));
+        return transactions.write(data -> change.apply(DatasetFactory.wrap(data)));
     }
 
     /** All there is as one thing, to be taken elsewhere. */
     public Whole whole() {
-        return new Whole(data, room);
+        return new Whole(transactions);
     }
 
     /** The logs that another book than this one classified. */
     public List<LogId> classifiedOtherwise(String rules) {
-        return read(graphs -> StoredLogs.classifiedOtherwise(graphs.getDefaultGraph(), rules));
+        return transactions.read(graphs -> StoredLogs.classifiedOtherwise(graphs.getDefaultGraph(), rules));
     }
 
     /** What there is of single people, to be given out or erased. */
     public Personal personal() {
-        return new Personal(data, room);
+        return new Personal(transactions);
+    }
+
+    /** How it stands to the store elsewhere that it is a copy of, where it is one. */
+    public Elsewhere elsewhere() {
+        return new Elsewhere(transactions, folder);
     }
 
     private <T> Optional<T> known(Node node, BiFunction<LogReader, Node, T> reader) {
-        return read(graphs -> {
+        return transactions.read(graphs -> {
             Graph film = graphs.getDefaultGraph();
             return film.contains(node, RDFS.label.asNode(), ALL)
                     ? Optional.of(reader.apply(new LogReader(film, columns), node))
                     : Optional.<T>empty();
         });
-    }
-
-    private <T> T read(Function<DatasetGraph, T> question) {
-        return Txn.calculateRead(data, () -> question.apply(data));
-    }
-
-    private <T> T write(Supplier<T> change) {
-        return room.guarded(() -> Txn.calculateWrite(data, change));
     }
 
     /** Closes it; the library remembers the folder until the program ends, or until it is {@link Whole#letGo let go}. */

@@ -3,25 +3,22 @@ package rushlight.store;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.file.Path;
+import org.apache.jena.atlas.iterator.Iter;
 import org.apache.jena.riot.Lang;
 import org.apache.jena.riot.RDFParser;
 import org.apache.jena.riot.RiotException;
 import org.apache.jena.riot.system.ErrorHandlerFactory;
 import org.apache.jena.riot.system.StreamRDFLib;
 import org.apache.jena.riot.writer.NQuadsWriter;
-import org.apache.jena.sparql.core.DatasetGraph;
-import org.apache.jena.system.Txn;
 import org.apache.jena.tdb2.DatabaseMgr;
 import org.apache.jena.tdb2.sys.TDBInternal;
 
 /** A whole store as lines of N-Quads (W3C, RDF 1.1 N-Quads), one statement at a time, however many there are. */
 public final class Whole {
-    private final DatasetGraph data;
-    private final Room room;
+    private final Transactions transactions;
 
-    Whole(DatasetGraph data, Room room) {
-        this.data = data;
-        this.room = room;
+    Whole(Transactions transactions) {
+        this.transactions = transactions;
     }
 
     /**
@@ -30,9 +27,9 @@ public final class Whole {
      * @param fixed called once that moment is fixed, whatever is written from then on
      */
     public Holdings write(OutputStream out, Runnable fixed) {
-        return Txn.calculateRead(data, () -> {
+        return transactions.read(data -> {
             fixed.run();
-            NQuadsWriter.write(out, data.find());
+            NQuadsWriter.write(out, Iter.filter(data.find(), Standing::isFilm));
             return Holdings.of(data);
         });
     }
@@ -43,7 +40,7 @@ public final class Whole {
      * @throws UnreadableStatementsException at the first line that is none
      */
     public Holdings read(InputStream in) {
-        return room.guarded(() -> Txn.calculateWrite(data, () -> {
+        return transactions.write(data -> {
             try {
                 RDFParser.source(in)
                         .lang(Lang.NQUADS)
@@ -53,12 +50,12 @@ public final class Whole {
                 throw new UnreadableStatementsException(String.valueOf(e.getMessage()), e);
             }
             return Holdings.of(data);
-        }));
+        });
     }
 
     /** How much of everything there is. */
     public Holdings holdings() {
-        return Txn.calculateRead(data, () -> Holdings.of(data));
+        return transactions.read(Holdings::of);
     }
 
     /**

@@ -64,7 +64,7 @@ class LayoutsTest {
         Archive.open(folder, () -> BOOK, layouts).close();
 
         assertThat(made).containsExactly(-1, 0, 1, -1, 0, 1);
-        assertThat(Settings.in(folder)).isEqualTo(new Settings(Settings.FORMAT, List.of("From Zero"), null));
+        assertThat(Settings.in(folder)).isEqualTo(new Settings(Settings.FORMAT, List.of("From Zero"), null, null));
     }
 
     @Test

@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicLong;
+import java.util.Optional;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.Test;
@@ -28,7 +29,7 @@ class RoomTest {
     void with_too_little_room_nothing_changes_everything_can_be_read_and_with_room_work_goes_on() {
         AtomicLong free = new AtomicLong(Long.MAX_VALUE);
         Room room = new Room(folder.toString(), free::get);
-        try (Store store = Store.in(folder, Taxonomy.of(Ontology.packaged()).film(), room)) {
+        try (Store store = Store.in(folder, Taxonomy.of(Ontology.packaged()).film(), room, Optional.empty())) {
             change(store, "first");
             free.set(Room.LEAST - 1);
 

@@ -20,6 +20,7 @@ import rushlight.accounts.AccountsException;
 import rushlight.archive.FolderException;
 import rushlight.archive.IndexBehindException;
 import rushlight.store.FullDiskException;
+import rushlight.store.RemoteStoreException;
 import rushlight.web.Json;
 
 /** Turns everything that ends a request early into problem details; nobody is shown a stack trace. */
@@ -71,9 +72,9 @@ final class Problems {
     }
 
     private Problem broken(Context ctx, Exception e) {
-        Optional<Problem> unheard = unheard(e);
-        if (unheard.isPresent()) {
-            return unheard.get();
+        Optional<Problem> told = unheard(e).or(() -> elsewhere(e));
+        if (told.isPresent()) {
+            return told.get();
         }
         String request = watching.broke(ctx, e);
         return unwritable(e)
@@ -98,11 +99,22 @@ final class Problems {
 
     /** What could not be written, and what became of it; empty where something else broke. */
     static Optional<Problem> unwritable(Exception e) {
+        if (e instanceof RemoteStoreException) {
+            return elsewhere(e);
+        }
         if (e instanceof FullDiskException || e instanceof IndexBehindException) {
             return Optional.of(Problem.of(507, String.valueOf(e.getMessage())));
         }
         return FullDiskException.isBehind(e)
                 ? Optional.of(Problem.of(507, "The disk is full. Nothing was half stored. Make room and do it again."))
+                : Optional.empty();
+    }
+
+    /** Why the store on another machine did not take a change; the film can be read all the same. */
+    private static Optional<Problem> elsewhere(Exception e) {
+        return e instanceof RemoteStoreException store
+                ? Optional.of(Problem.of(
+                        store.kind() == RemoteStoreException.Kind.STALE ? 409 : 503, String.valueOf(e.getMessage())))
                 : Optional.empty();
     }
 

@@ -1,0 +1,134 @@
+package rushlight.archive;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.locks.ReentrantLock;
+import java.util.function.Supplier;
+import rushlight.store.Aligned;
+import rushlight.store.Elsewhere;
+import rushlight.store.RemoteStoreException;
+import rushlight.store.RemoteStoreException.Kind;
+import rushlight.store.Store;
+
+/**
+ * Keeps store and index of a folder in step with the store on another machine that the film is kept in. Where there is none,
+ * there is nothing to follow.
+ */
+public final class Following {
+    private final Store store;
+    private final Elsewhere elsewhere;
+    private final Indexing index;
+    private final ReentrantLock one = new ReentrantLock(true);
+    private List<String> notes = List.of();
+
+    Following(Store store, Indexing index) {
+        this.store = store;
+        this.elsewhere = store.elsewhere();
+        this.index = index;
+        elsewhere.whenStale(this::catchUp);
+    }
+
+    /**
+     * Brings the folder in step when it is opened; where the store cannot be reached, the film can be read as it was.
+     *
+     * @param isSaid whether a person just said where the film is kept
+     * @param isAsBefore whether it was kept there before, so that it may be read without it
+     */
+    void begin(boolean isSaid, boolean isAsBefore) {
+        if (elsewhere.address().isEmpty()) {
+            elsewhere.detach();
+            return;
+        }
+        List<String> found = new ArrayList<>();
+        if (!isSaid) {
+            found.add("The film of this folder is kept at " + elsewhere.address().get() + ".");
+        }
+        try {
+            Aligned done = align();
+            switch (done.how()) {
+                case SENT -> found.add("The store there was empty and has the film of this folder now.");
+                case CONTINUED, REPLACED -> found.add("Fetched what was changed there.");
+                case NOTHING -> {}
+            }
+        } catch (RemoteStoreException e) {
+            if (!e.isAway() || !isAsBefore || !elsewhere.wasInStep()) {
+                throw e;
+            }
+            found.add(e.getMessage() + " You read the film as it was when this folder was last in step with it; until it is"
+                    + " back, nothing can be changed.");
+        }
+        notes = List.copyOf(found);
+    }
+
+    /** Which film this is the copy of; empty where of none. */
+    Optional<String> film() {
+        return elsewhere.film();
+    }
+
+    /** Whoever writes to the folder holds this. */
+    ReentrantLock one() {
+        return one;
+    }
+
+    /** What a person should know of where the film is kept, and whether it could be reached when the folder was opened. */
+    public List<String> notes() {
+        return notes;
+    }
+
+    /** Whether the film is kept on another machine, where others may change it. */
+    public boolean isElsewhere() {
+        return elsewhere.address().isPresent();
+    }
+
+    /**
+     * Fetches what others have changed there, if anything.
+     *
+     * @throws RemoteStoreException where that cannot be found out; the film can be read as it was
+     */
+    public void catchUp() {
+        if (!elsewhere.isInStep()) {
+            align();
+        }
+    }
+
+    /** Does what does not hang on the film as it was seen; once more where somebody else wrote in between. */
+    <T> T twice(Supplier<T> work) {
+        try {
+            return work.get();
+        } catch (RemoteStoreException e) {
+            if (e.kind() != Kind.STALE) {
+                throw e;
+            }
+            catchUp();
+            return work.get();
+        }
+    }
+
+    /** The same. */
+    void twice(Runnable work) {
+        twice(() -> {
+            work.run();
+            return true;
+        });
+    }
+
+    private Aligned align() {
+        one.lock();
+        try {
+            Aligned done = elsewhere.align(index::doubt);
+            switch (done.how()) {
+                case CONTINUED -> index.catchUpNow();
+                case REPLACED -> {
+                    // Whoever was erased there shall not be left in the files here.
+                    store.personal().compact();
+                    index.fill();
+                }
+                case NOTHING, SENT -> {}
+            }
+            return done;
+        } finally {
+            one.unlock();
+        }
+    }
+}

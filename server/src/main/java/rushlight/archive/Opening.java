@@ -1,0 +1,66 @@
+package rushlight.archive;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
+import rushlight.store.RemoteAddress;
+import rushlight.store.Store;
+
+/** Opens a data folder, piece by piece; what was opened is closed again where a later piece fails. */
+final class Opening {
+    private final Path folder;
+    private final KeptAt place;
+
+    Opening(Path folder, KeptAt place) {
+        this.folder = folder;
+        this.place = place;
+    }
+
+    Archive open(Supplier<Book> read, Layouts layouts) {
+        FolderLock.make(folder);
+        FolderLock lock = FolderLock.take(folder);
+        Store store = null;
+        Indexing index = null;
+        try {
+            Settings settings = Settings.in(folder);
+            Optional<RemoteAddress> address = place.address(settings);
+            Book book = read.get();
+            FolderLock.make(folder.resolve(Archive.STORE));
+            store = Store.in(folder.resolve(Archive.STORE), book.taxonomy().film(), address.map(place::store));
+            layouts.bring(folder, settings, store);
+            index = Indexing.in(folder.resolve("index"), book, store);
+            Following following = new Following(store, index);
+            begin(following, address.map(RemoteAddress::text));
+            index.catchUpNow();
+            return new Archive(folder, lock, book, store, index, following);
+        } catch (RuntimeException e) {
+            close(lock, store, index);
+            throw e;
+        }
+    }
+
+    private static void close(FolderLock lock, @Nullable Store store, @Nullable Indexing index) {
+        try (lock;
+                store;
+                index) {
+            // Each is closed, whatever becomes of the one before it.
+        }
+    }
+
+    /** The address is remembered before anything is sent: whatever breaks off then, the folder knows whose it is. */
+    private void begin(Following following, Optional<String> address) {
+        Settings before = Settings.in(folder);
+        Settings now = before.withStore(address);
+        Optional<String> film = following.film();
+        now.saveAfter(before, folder);
+        try {
+            following.begin(place.wanted().isPresent(), before.keptAt().equals(address));
+        } catch (RuntimeException e) {
+            if (film.equals(following.film())) {
+                before.saveAfter(now, folder);
+            }
+            throw e;
+        }
+    }
+}

@@ -1,0 +1,319 @@
+package rushlight.archive;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.apache.jena.graph.NodeFactory;
+import org.apache.jena.sparql.core.Quad;
+import org.apache.jena.vocabulary.RDFS;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.DisplayNameGeneration;
+import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import rushlight.film.Log;
+import rushlight.film.csv.FilmLogReader;
+import rushlight.film.csv.ReadResult;
+import rushlight.web.AssessAnswer;
+import rushlight.web.Json;
+
+/** A department keeps its film in one store, and every evaluator works on a copy of it in his own folder. */
+@DisplayNameGeneration(ReplaceUnderscores.class)
+class KeptElsewhereTest {
+    private static final Book BOOK = Book.packaged();
+    private static final String HEADER =
+            "rep,prospect,game,opponent,phase,exchange,second_move_time,result,faults,evaluator\n";
+
+    @TempDir
+    private Path home;
+
+    private final PlayedStore store = PlayedStore.start();
+
+    @AfterEach
+    void stop() {
+        store.close();
+    }
+
+    @Test
+    void what_one_imports_the_other_sees_when_he_opens_his_folder() {
+        try (Archive mine = open("mine")) {
+            mine.put(stopped("r1", "r2"), false);
+        }
+
+        try (Archive his = open("his")) {
+            assertThat(reps(his)).containsExactly("r1", "r2");
+            assertThat(his.assess("jory-penwick").orElseThrow().reps()).isEqualTo(2);
+        }
+    }
+
+    @Test
+    void while_both_work_each_finds_what_the_other_changed_by_looking() {
+        try (Archive mine = open("mine");
+                Archive his = open("his")) {
+            mine.put(stopped("r1", "r2"), false);
+            assertThat(reps(his)).isEmpty();
+
+            his.following().catchUp();
+
+            assertThat(his.assess("jory-penwick").orElseThrow().reps()).isEqualTo(2);
+            his.put(stopped("r2", "r3", "r4"), false);
+            mine.following().catchUp();
+            assertThat(reps(mine)).containsExactly("r2", "r3", "r4");
+            assertThat(mine.assess("jory-penwick").orElseThrow().reps()).isEqualTo(3);
+        }
+    }
+
+    @Test
+    void a_folder_with_film_fills_an_empty_store_and_remembers_it() {
+        try (Archive alone = Archive.open(home.resolve("mine"))) {
+            alone.put(stopped("r1"), false);
+        }
+
+        try (Archive mine = open("mine")) {
+            assertThat(mine.following().notes()).containsExactly("The store there was empty and has the film of this folder now.");
+        }
+
+        try (Archive again = Archive.open(home.resolve("mine"), PlayedStore.asBefore())) {
+            assertThat(again.following().notes())
+                    .containsExactly("The film of this folder is kept at " + store.address() + ".");
+            again.put(stopped("r1", "r2"), false);
+            assertThat(store.film()).isEqualTo(film(again));
+        }
+    }
+
+    @Test
+    void store_and_copy_hold_the_same_after_every_kind_of_change() {
+        try (Archive mine = open("mine")) {
+            mine.put(stopped("r1", "r2"), false);
+            mine.put(stopped("r2", "r3"), true);
+            mine.edits().remove(mine.store().logs().get(0), "r1", Optional.empty());
+            mine.edits().undo(Optional.empty());
+            SavedQuestions.of(mine).save("Power", "bull rush", "");
+            mine.rebuild();
+
+            assertThat(store.film()).isEqualTo(film(mine)).hasSizeGreaterThan(50);
+        }
+    }
+
+    @Test
+    void the_league_reads_byte_for_byte_the_same_from_a_folder_and_from_the_copy_of_a_store() {
+        String alone;
+        try (Archive archive = Archive.open(home.resolve("alone"))) {
+            DemoLeague.into(archive);
+            alone = json(archive);
+        }
+
+        try (Archive mine = open("mine")) {
+            DemoLeague.into(mine);
+            assertThat(json(mine)).isEqualTo(alone);
+        }
+        try (Archive his = open("his")) {
+            assertThat(json(his)).isEqualTo(alone);
+            assertThat(store.film()).isEqualTo(film(his));
+        }
+    }
+
+    @Test
+    void an_import_over_film_that_somebody_else_changed_meanwhile_is_made_on_top_of_his() {
+        try (Archive mine = open("mine");
+                Archive his = open("his")) {
+            mine.put(stopped("r1"), false);
+
+            his.put(stopped("r2"), true);
+
+            assertThat(reps(his)).containsExactly("r1", "r2");
+            assertThat(store.film()).isEqualTo(film(his));
+        }
+    }
+
+    @Test
+    void an_edit_of_film_that_somebody_else_changed_meanwhile_is_refused_and_his_change_is_shown() {
+        try (Archive mine = open("mine");
+                Archive his = open("his")) {
+            mine.put(stopped("r1", "r2"), false);
+            his.following().catchUp();
+            mine.put(stopped("r3"), true);
+            Set<String> before = store.film();
+
+            assertThatThrownBy(() -> his.edits().remove(his.store().logs().get(0), "r1", Optional.empty()))
+                    .hasMessageContaining("Somebody else has changed the film in the store at " + store.address())
+                    .hasMessageContaining("do it again");
+
+            assertThat(store.film()).isEqualTo(before).isEqualTo(film(his));
+            his.edits().remove(his.store().logs().get(0), "r1", Optional.empty());
+            assertThat(reps(his)).containsExactly("r2", "r3");
+            assertThat(store.film()).isEqualTo(film(his));
+        }
+    }
+
+    @Test
+    void who_is_erased_in_one_folder_is_gone_from_the_store_and_from_the_other_folder() throws IOException {
+        try (Archive mine = open("mine")) {
+            mine.put(stopped("r1"), false);
+            mine.put(logs("r1,Oren Halloway,Opener,Port Ellery,pass-rush,spin,yes,won,,First Eyes\n"), false);
+        }
+        try (Archive his = open("his");
+                Archive mine = open("mine")) {
+            assertThat(his.assess("jory-penwick")).isPresent();
+
+            mine.erasing().erase("jory-penwick");
+
+            assertThat(store.film()).noneMatch(line -> line.contains("jory-penwick"));
+            his.following().catchUp();
+            assertThat(his.assess("jory-penwick")).isEmpty();
+            assertThat(his.assess("oren-halloway")).isPresent();
+        }
+        assertThat(bytes(home.resolve("his"))).doesNotContain("Penwick").contains("Halloway");
+    }
+
+    @Test
+    void words_that_look_like_commands_stay_words() {
+        String name = "O'Dare \\\" } } ; DROP ALL ; INSERT DATA { <a:b> <c:d> \\\\ \u00e9\u6f22\ud83c\udfc8";
+        String row = "r1,\"" + name.replace("\"", "\"\"") + "\",\"Op<ener> {x}\",\"Port #Ellery\",pass-rush,bull-rush,"
+                + "yes,lost,,\"First 'Eyes'\"\n";
+
+        try (Archive mine = open("mine");
+                Archive his = open("his")) {
+            mine.put(logs(row), false);
+            SavedQuestions.of(mine).save("q'; CLEAR ALL #", "line one\nline two\t\"\"\"\u0001 \\u0041", "");
+            his.following().catchUp();
+
+            assertThat(his.prospects()).isEqualTo(mine.prospects());
+            assertThat(his.prospects().get(0).name()).isEqualTo(name);
+            assertThat(SavedQuestions.of(his).all()).isEqualTo(SavedQuestions.of(mine).all());
+            assertThat(store.film()).isEqualTo(film(his)).isEqualTo(film(mine));
+        }
+    }
+
+    @Test
+    void two_folders_with_different_film_are_not_put_into_one_another() {
+        try (Archive mine = open("mine")) {
+            mine.put(stopped("r1"), false);
+        }
+        try (Archive alone = Archive.open(home.resolve("his"))) {
+            alone.put(stopped("r8", "r9"), false);
+        }
+
+        assertThatThrownBy(() -> open("his")).hasMessageContaining("hold different film");
+
+        try (Archive his = Archive.open(home.resolve("his"))) {
+            assertThat(his.following().isElsewhere()).isFalse();
+            assertThat(reps(his)).containsExactly("r8", "r9");
+        }
+    }
+
+    @Test
+    void a_folder_is_taken_away_from_its_store_on_purpose_alone() {
+        try (Archive mine = open("mine")) {
+            mine.put(stopped("r1"), false);
+        }
+
+        try (Archive alone = Archive.open(home.resolve("mine"), PlayedStore.at(KeptAt.HERE))) {
+            alone.put(stopped("r2"), true);
+            assertThat(reps(alone)).containsExactly("r1", "r2");
+        }
+
+        assertThat(store.film()).noneMatch(line -> line.contains("/r2/"));
+        assertThatThrownBy(() -> open("mine")).hasMessageContaining("hold different film");
+    }
+
+    @Test
+    void a_store_that_lost_everything_is_filled_again_from_a_folder() {
+        try (Archive mine = open("mine")) {
+            mine.put(stopped("r1"), false);
+        }
+        store.loseEverything();
+
+        try (Archive mine = open("mine")) {
+            assertThat(store.film()).isEqualTo(film(mine)).isNotEmpty();
+        }
+    }
+
+    @Test
+    void a_store_that_holds_something_else_is_left_alone() {
+        Quad other = Quad.create(
+                Quad.defaultGraphIRI,
+                NodeFactory.createURI("https://other.example/thing"),
+                RDFS.label.asNode(),
+                NodeFactory.createLiteralString("not film"));
+        store.say(other);
+
+        assertThatThrownBy(() -> open("mine")).hasMessageContaining("holds something that Rushlight did not put there");
+        assertThat(store.film()).hasSize(1);
+    }
+
+    @Test
+    void a_backup_of_a_copy_is_restored_into_a_folder_of_its_own() throws IOException {
+        Path file = home.resolve("film.zip");
+        try (Archive mine = open("mine");
+                var out = Files.newOutputStream(file)) {
+            mine.put(stopped("r1"), false);
+            mine.backup(out);
+            mine.put(stopped("r2"), true);
+        }
+
+        Restoring.restore(file, home.resolve("restored"), false);
+
+        try (Archive restored = Archive.open(home.resolve("restored"))) {
+            assertThat(restored.following().isElsewhere()).isFalse();
+            assertThat(reps(restored)).containsExactly("r1");
+        }
+    }
+
+    private Archive open(String folder) {
+        return Archive.open(home.resolve(folder), store.place());
+    }
+
+    static Set<String> film(Archive archive) {
+        return archive.store().ask(data -> PlayedStore.lines(data.asDatasetGraph()));
+    }
+
+    static List<Log> stopped(String... reps) {
+        StringBuilder rows = new StringBuilder();
+        for (String rep : reps) {
+            rows.append(rep)
+                    .append(
+                            ",Jory Penwick,Opener,Port Ellery,pass-rush,bull-rush > [anchor-hop],yes,lost,,First Eyes\n");
+        }
+        return logs(rows.toString());
+    }
+
+    private static List<Log> logs(String rows) {
+        ReadResult result = FilmLogReader.of(BOOK.taxonomy())
+                .read(
+                        "log.csv",
+                        new ByteArrayInputStream((HEADER + rows).getBytes(StandardCharsets.UTF_8)),
+                        FilmLogReader.Options.none());
+        return ((ReadResult.Accepted) result).logs();
+    }
+
+    static List<String> reps(Archive archive) {
+        return archive.logs().stream()
+                .flatMap(log -> log.readings().stream())
+                .map(reading -> reading.rep().rep())
+                .toList();
+    }
+
+    private static String json(Archive archive) {
+        return Json.text(archive.assess().stream().map(AssessAnswer::of).toList());
+    }
+
+    private static String bytes(Path folder) throws IOException {
+        StringBuilder all = new StringBuilder();
+        try (Stream<Path> files = Files.walk(folder)) {
+            for (Path file : files.filter(Files::isRegularFile).toList()) {
+                all.append(new String(Files.readAllBytes(file), StandardCharsets.ISO_8859_1));
+            }
+        }
+        return all.toString();
+    }
+}

@@ -55,8 +55,20 @@ class LicensesIT {
         List<String> names = libraries().stream().map(LicensesIT::name).toList();
 
         assertThat(names)
-                .contains("jena-tdb2", "jena-rdfconnection", "lucene-core", "javalin", "picocli", "ortools-java", "openhtmltopdf-pdfbox")
-                .doesNotContain("junit-jupiter", "jena-fuseki-main", "selenium-chrome-driver", "rdf4j-sail-memory", "spark-core_2.13");
+                .contains(
+                        "jena-tdb2",
+                        "jena-rdfconnection",
+                        "lucene-core",
+                        "javalin",
+                        "picocli",
+                        "ortools-java",
+                        "openhtmltopdf-pdfbox")
+                .doesNotContain(
+                        "junit-jupiter",
+                        "jena-fuseki-main",
+                        "selenium-chrome-driver",
+                        "rdf4j-sail-memory",
+                        "spark-core_2.13");
         assertThat(libraries())
                 .allSatisfy(library -> assertThat(library.path("hashes"))
                         .as(name(library))

@@ -42,7 +42,8 @@ public final class Following {
         }
         List<String> found = new ArrayList<>();
         if (!isSaid) {
-            found.add("The film of this folder is kept at " + elsewhere.address().get() + ".");
+            found.add(
+                    "The film of this folder is kept at " + elsewhere.address().get() + ".");
         }
         try {
             Aligned done = align();
@@ -55,7 +56,8 @@ public final class Following {
             if (!e.isAway() || !isAsBefore || !elsewhere.wasInStep()) {
                 throw e;
             }
-            found.add(e.getMessage() + " You read the film as it was when this folder was last in step with it; until it is"
+            found.add(e.getMessage()
+                    + " You read the film as it was when this folder was last in step with it; until it is"
                     + " back, nothing can be changed.");
         }
         notes = List.copyOf(found);

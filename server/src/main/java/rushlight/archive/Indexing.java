@@ -85,8 +85,7 @@ final class Indexing implements AutoCloseable {
 
     /** Is of no book until it is filled: should that not come, the next opening makes it anew. What it holds stays. */
     synchronized void doubt() {
-        guarded(() -> index.update(
-                Stream.empty(), List.of(), List.of(), new IndexState(store.revision(), NO_BOOK)));
+        guarded(() -> index.update(Stream.empty(), List.of(), List.of(), new IndexState(store.revision(), NO_BOOK)));
     }
 
     /** Follows whatever the store has and this has not. */

@@ -86,7 +86,8 @@ public final class Restoring {
             }
         }
         Settings settings = Settings.in(built);
-        // A backup is older than what is kept elsewhere; it is not to take its place, nor to be replaced by it, unasked.
+        // A backup is older than what is kept elsewhere; it is not to take its place, nor to be replaced by it,
+        // unasked.
         settings.withStore(Optional.empty()).saveAfter(settings, built);
         Holdings found;
         Files.createDirectories(built.resolve(Archive.STORE));

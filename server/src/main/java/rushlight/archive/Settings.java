@@ -34,7 +34,10 @@ import rushlight.film.Reconciled;
  */
 @JsonInclude(JsonInclude.Include.NON_NULL)
 record Settings(
-        int format, List<String> evaluators, @Nullable String numbering, @Nullable String store) {
+        int format,
+        List<String> evaluators,
+        @Nullable String numbering,
+        @Nullable String store) {
     static final int FORMAT = 2;
     static final String FILE = "settings.json";
     private static final ObjectMapper JSON = new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT);

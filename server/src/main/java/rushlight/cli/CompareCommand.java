@@ -102,8 +102,7 @@ final class CompareCommand implements Callable<Integer> {
             Book book, Footage footage, List<Prospect> wanted, List<String> unseen) {
         List<CompareAnswer.Side> sides = new ArrayList<>();
         for (Prospect one : wanted) {
-            CompareAnswer.Side.of(book, footage, one.id())
-                    .ifPresentOrElse(sides::add, () -> unseen.add(one.name()));
+            CompareAnswer.Side.of(book, footage, one.id()).ifPresentOrElse(sides::add, () -> unseen.add(one.name()));
         }
         return sides;
     }

@@ -18,8 +18,9 @@ final class StorePlace {
     @Option(
             names = "--store",
             paramLabel = "URL",
-            description = "keep the film in a SPARQL 1.1 store elsewhere, and a copy in the data folder, which remembers it;"
-                    + " \"" + KeptAt.HERE + "\" keeps it in the folder alone again")
+            description =
+                    "keep the film in a SPARQL 1.1 store elsewhere, and a copy in the data folder, which remembers it;"
+                            + " \"" + KeptAt.HERE + "\" keeps it in the folder alone again")
     private Optional<String> address = Optional.empty();
 
     @Option(

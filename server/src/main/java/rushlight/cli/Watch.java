@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import java.time.Duration;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.ScheduledFuture;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
 import rushlight.archive.Following;
@@ -33,7 +34,8 @@ final class Watch implements AutoCloseable {
             return;
         }
         AtomicBoolean isAway = new AtomicBoolean();
-        clock.scheduleWithFixedDelay(
+        // What it does tells its own failures.
+        ScheduledFuture<?> unused = clock.scheduleWithFixedDelay(
                 () -> look(following, isAway), every.toMillis(), every.toMillis(), TimeUnit.MILLISECONDS);
     }
 
@@ -46,7 +48,7 @@ final class Watch implements AutoCloseable {
             }
         } catch (RuntimeException e) {
             if (!isAway.getAndSet(true)) {
-                say(e.getMessage() + " The film is shown as it was; it is looked again every " + EVERY.toSeconds()
+                say(e.getMessage() + " The film is shown as it was; rushlight looks again every " + EVERY.toSeconds()
                         + " seconds.");
             }
         }

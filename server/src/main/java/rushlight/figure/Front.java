@@ -98,9 +98,10 @@ public record Front(Heading heading, List<Man> line, List<Spot> spots) {
             Spot spot = spots.get(i);
             double wide = Math.min(14, step * 0.8) / sharing(spot);
             double x = left + spot.at() * step + wide * aside(i);
-            double top =
-                    spot.count().isPresent() ? bar(svg, spot, x, ground, wide, most) : mark(svg, spot, x, ground);
-            double base = counted ? ground - TALLEST - 8 - floors.get(i) * SIZE * 1.15 : top - 6 - floors.get(i) * SIZE * 1.15;
+            double top = spot.count().isPresent() ? bar(svg, spot, x, ground, wide, most) : mark(svg, spot, x, ground);
+            double base = counted
+                    ? ground - TALLEST - 8 - floors.get(i) * SIZE * 1.15
+                    : top - 6 - floors.get(i) * SIZE * 1.15;
             labels.add(new Label(spot, x, top, base, counted || floors.get(i) > 0));
         }
         // A line to a high label passes the low ones: their words are drawn over it.
@@ -117,8 +118,9 @@ public record Front(Heading heading, List<Man> line, List<Spot> spots) {
     /** How far a bar moves aside, in its own widths, for those that share its place. */
     private double aside(int place) {
         double at = spots.get(place).at();
-        long before =
-                spots.subList(0, place).stream().filter(other -> other.at() == at).count();
+        long before = spots.subList(0, place).stream()
+                .filter(other -> other.at() == at)
+                .count();
         return before - (sharing(spots.get(place)) - 1) / 2.0;
     }
 

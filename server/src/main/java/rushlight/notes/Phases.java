@@ -33,7 +33,8 @@ final class Phases {
             for (Terms.Place place : clearIn.of(i)) {
                 rush[i] += sign(place.terms().get(0));
             }
-            for (Token token : tokens.subList(clauses.get(i).first(), clauses.get(i).end())) {
+            for (Token token :
+                    tokens.subList(clauses.get(i).first(), clauses.get(i).end())) {
                 rush[i] += OF_RUSH.contains(token.key()) ? 1 : OF_RUN.contains(token.key()) ? -1 : 0;
             }
         }

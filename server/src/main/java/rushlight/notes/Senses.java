@@ -34,8 +34,7 @@ record Senses(List<Terms.Place> meant, List<Terms.Place> otherwise) {
                 at++;
             }
             if (at < clauses.size() && clauses.get(at).holds(match.first())) {
-                List<Terms.Term> fit = 
-                        fitting(terms, tokens, clauses, attributes, match, at, phases.of(at));
+                List<Terms.Term> fit = fitting(terms, tokens, clauses, attributes, match, at, phases.of(at));
                 if (fit.isEmpty()) {
                     left.add(match);
                 } else {
@@ -104,7 +103,9 @@ record Senses(List<Terms.Place> meant, List<Terms.Place> otherwise) {
 
     private static boolean goesOn(List<Token> tokens, Clause clause, int first) {
         int i = first - 1;
-        while (i > clause.first() && WEIGHTLESS.contains(tokens.get(i).key()) && !JOINS.contains(tokens.get(i).key())) {
+        while (i > clause.first()
+                && WEIGHTLESS.contains(tokens.get(i).key())
+                && !JOINS.contains(tokens.get(i).key())) {
             i--;
         }
         return i >= clause.first() && JOINS.contains(tokens.get(i).key());

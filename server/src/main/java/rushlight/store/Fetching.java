@@ -81,7 +81,8 @@ final class Fetching {
         }
         throw new RemoteStoreException(
                 Kind.AWAY,
-                "The store at " + there.address() + " is being changed all the time; the folder could not be brought up to"
+                "The store at " + there.address()
+                        + " is being changed all the time; the folder could not be brought up to"
                         + " date. Nothing was changed. Do it again in a while.",
                 null);
     }
@@ -93,7 +94,8 @@ final class Fetching {
                 if (triple.getSubject().isBlank() || triple.getObject().isBlank()) {
                     throw new RemoteStoreException(
                             Kind.UNFIT,
-                            "The store at " + there.address() + " holds something without a name, which Rushlight did not"
+                            "The store at " + there.address()
+                                    + " holds something without a name, which Rushlight did not"
                                     + " put there. Take it out there. Nothing was changed.",
                             null);
                 }

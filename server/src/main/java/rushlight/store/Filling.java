@@ -28,8 +28,7 @@ final class Filling {
     }
 
     Aligned begin() {
-        Standing mine = new Standing(
-                Optional.of(Standing.fresh()), Optional.empty(), Optional.of(Standing.fresh()));
+        Standing mine = new Standing(Optional.of(Standing.fresh()), Optional.empty(), Optional.of(Standing.fresh()));
         Standing before = here.read(Standing::of);
         // First here, so that this folder knows its own mark if it is cut off.
         note(mine);

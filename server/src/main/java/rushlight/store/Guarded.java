@@ -32,8 +32,7 @@ final class Guarded {
     /** Puts in, provided that nothing stands in the graph that tells the state. */
     static Update whereNothingStands(Collection<Quad> added) {
         ElementGroup anything = new ElementGroup();
-        anything.addElement(block(
-                Standing.GRAPH, Triple.create(Var.alloc("s"), Var.alloc("p"), Var.alloc("o"))));
+        anything.addElement(block(Standing.GRAPH, Triple.create(Var.alloc("s"), Var.alloc("p"), Var.alloc("o"))));
         return modify(List.of(), added, new ElementFilter(new E_NotExists(anything)));
     }
 
@@ -56,8 +55,7 @@ final class Guarded {
 
     private static Quad all(Node graph, Node place, ElementUnion any) {
         int number = any.getElements().size();
-        Triple triple =
-                Triple.create(Var.alloc("s" + number), Var.alloc("p" + number), Var.alloc("o" + number));
+        Triple triple = Triple.create(Var.alloc("s" + number), Var.alloc("p" + number), Var.alloc("o" + number));
         any.addElement(block(place, triple));
         return Quad.create(graph, triple);
     }

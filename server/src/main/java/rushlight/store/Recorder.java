@@ -97,8 +97,7 @@ final class Recorder extends DatasetGraphWrapper {
     }
 
     private Optional<Quad> stored(Quad quad) {
-        Iterator<Quad> found =
-                get().find(quad.getGraph(), quad.getSubject(), quad.getPredicate(), quad.getObject());
+        Iterator<Quad> found = get().find(quad.getGraph(), quad.getSubject(), quad.getPredicate(), quad.getObject());
         try {
             return found.hasNext() ? Optional.of(plain(found.next())) : Optional.empty();
         } finally {

@@ -31,8 +31,9 @@ public record RemoteAddress(String text, URI query, URI update, URI data) {
                     String.join(",", parts), whole(parts.get(0)), whole(parts.get(1)), whole(parts.get(2)));
         }
         if (parts.size() != 1) {
-            throw unfit("A store is named by one address, or by three with commas between: where to ask, where to change,"
-                    + " where to put and fetch graphs.");
+            throw unfit(
+                    "A store is named by one address, or by three with commas between: where to ask, where to change,"
+                            + " where to put and fetch graphs.");
         }
         URI base = whole(parts.get(0));
         if (base.getRawQuery() != null) {
@@ -66,14 +67,17 @@ public record RemoteAddress(String text, URI query, URI update, URI data) {
                 throw unfit("Leave name and password out of the address of the store: others of this machine could read"
                         + " them. Put them into a file, as name:password, and name it with --store-password.");
             }
-            if (!List.of("http", "https").contains(scheme(uri)) || uri.getHost() == null || uri.getRawFragment() != null) {
+            if (!List.of("http", "https").contains(scheme(uri))
+                    || uri.getHost() == null
+                    || uri.getRawFragment() != null) {
                 throw unfit("\"" + text + "\" is no address of a store. One looks like https://film.example/edges.");
             }
             return uri;
         } catch (URISyntaxException e) {
-            throw unfit(text.contains("@")
-                    ? "This is no address of a store. One looks like https://film.example/edges, without name and password."
-                    : "\"" + text + "\" is no address of a store. One looks like https://film.example/edges.");
+            throw unfit(
+                    text.contains("@")
+                            ? "This is no address of a store. One looks like https://film.example/edges, without name and password."
+                            : "\"" + text + "\" is no address of a store. One looks like https://film.example/edges.");
         }
     }
 

@@ -53,8 +53,7 @@ final class RemoteClient {
         login.ifPresent(who -> builder.authenticator(new Authenticator() {
             @Override
             protected PasswordAuthentication getPasswordAuthentication() {
-                return new PasswordAuthentication(
-                        who.user(), who.password().toCharArray());
+                return new PasswordAuthentication(who.user(), who.password().toCharArray());
             }
         }));
         this.http = builder.build();
@@ -133,8 +132,11 @@ final class RemoteClient {
                 if (answer.statusCode() / 100 != SUCCESS) {
                     throw failures.answered(answer.statusCode(), null);
                 }
-                Lang lang = RDFLanguages.contentTypeToLang(
-                        answer.headers().firstValue("Content-Type").orElse("").replaceAll(";.*", "").strip());
+                Lang lang = RDFLanguages.contentTypeToLang(answer.headers()
+                        .firstValue("Content-Type")
+                        .orElse("")
+                        .replaceAll(";.*", "")
+                        .strip());
                 RDFParser.source(in)
                         .lang(lang == null ? Lang.NTRIPLES : lang)
                         .base(from.toString())

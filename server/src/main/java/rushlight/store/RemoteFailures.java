@@ -47,17 +47,27 @@ final class RemoteFailures {
     /** An answer that is no success. */
     RemoteStoreException answered(int status, @Nullable Exception why) {
         return switch (status) {
-            case 401 -> of(Kind.REFUSED, "lets nobody in who does not give the right name and password. Put them into a file,"
-                    + " as name:password, and name it with --store-password, or set RUSHLIGHT_STORE_PASSWORD", why);
+            case 401 ->
+                of(
+                        Kind.REFUSED,
+                        "lets nobody in who does not give the right name and password. Put them into a file,"
+                                + " as name:password, and name it with --store-password, or set RUSHLIGHT_STORE_PASSWORD",
+                        why);
             case 403 -> of(Kind.REFUSED, "does not allow you to do that", why);
-            case 413 -> of(Kind.REFUSED, "does not take so much at once. Import in several parts, or raise its limit", why);
+            case 413 ->
+                of(Kind.REFUSED, "does not take so much at once. Import in several parts, or raise its limit", why);
             case 301, 302, 303, 307, 308 -> of(Kind.UNFIT, "has moved elsewhere. Name its new address", why);
-            case 404, 405, 415 -> of(Kind.UNFIT, "answers that there is no SPARQL 1.1 store at this place, or not one that may"
-                    + " be changed (status " + status + "). Look at its address", why);
+            case 404, 405, 415 ->
+                of(
+                        Kind.UNFIT,
+                        "answers that there is no SPARQL 1.1 store at this place, or not one that may"
+                                + " be changed (status " + status + "). Look at its address",
+                        why);
             case 408, 425, 429 -> of(Kind.AWAY, "has too much to do (status " + status + ")", why);
-            default -> status < 500
-                    ? of(Kind.REFUSED, "does not take what it was sent (status " + status + ")", why)
-                    : of(Kind.AWAY, "is in trouble of its own (status " + status + "); its log says why", why);
+            default ->
+                status < 500
+                        ? of(Kind.REFUSED, "does not take what it was sent (status " + status + ")", why)
+                        : of(Kind.AWAY, "is in trouble of its own (status " + status + "); its log says why", why);
         };
     }
 
@@ -77,7 +87,10 @@ final class RemoteFailures {
             return of(Kind.UNREACHED, "cannot be reached: nothing listens there", why);
         }
         if (behind(why, SSLException.class).isPresent()) {
-            return of(Kind.UNFIT, "cannot be spoken to in private: its certificate is not one that this Java trusts", why);
+            return of(
+                    Kind.UNFIT,
+                    "cannot be spoken to in private: its certificate is not one that this Java trusts",
+                    why);
         }
         Optional<Throwable> many = behind(why, "too many authentication attempts");
         return many.isPresent() ? answered(401, why) : of(Kind.AWAY, "broke off while it was spoken to", why);

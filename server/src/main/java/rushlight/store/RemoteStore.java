@@ -139,8 +139,8 @@ public final class RemoteStore {
 
     /** Begins to fill a store that is empty, provided that nobody else does. */
     void beginFilling(String lineage, String filling) {
-        client.update(Guarded.whereNothingStands(List.of(
-                Standing.quad(Standing.LINEAGE, lineage), Standing.quad(Standing.FILLING, filling))));
+        client.update(Guarded.whereNothingStands(
+                List.of(Standing.quad(Standing.LINEAGE, lineage), Standing.quad(Standing.FILLING, filling))));
     }
 
     /** Ends filling it, provided that nobody else does. */
@@ -177,7 +177,8 @@ public final class RemoteStore {
     RemoteStoreException stale() {
         return new RemoteStoreException(
                 Kind.STALE,
-                "Somebody else has changed the film in the store at " + address + " meanwhile. Nothing of yours was stored."
+                "Somebody else has changed the film in the store at " + address
+                        + " meanwhile. Nothing of yours was stored."
                         + " What he changed is in your folder now: look at it, and do it again.",
                 null);
     }
@@ -193,7 +194,8 @@ public final class RemoteStore {
     RemoteStoreException undecided(RemoteStoreException why) {
         return new RemoteStoreException(
                 Kind.AWAY,
-                "The store at " + address + " was sent the change and cannot be asked whether it has it. Here it was not"
+                "The store at " + address
+                        + " was sent the change and cannot be asked whether it has it. Here it was not"
                         + " stored; if it is there, it comes back when this folder is next in step with it. Look before you do"
                         + " it again. (" + why.getMessage() + ")",
                 why);
@@ -203,14 +205,16 @@ public final class RemoteStore {
         return new RemoteStoreException(
                 Kind.AHEAD,
                 "The store at " + address + " has the change, but it could not be written to this folder: "
-                        + why.getMessage() + " The folder fetches it when it is opened next; do not make the change again.",
+                        + why.getMessage()
+                        + " The folder fetches it when it is opened next; do not make the change again.",
                 why);
     }
 
     private RemoteStoreException mixed() {
         return new RemoteStoreException(
                 Kind.UNFIT,
-                "The store at " + address + " shows all its graphs in the default graph, so that film and history would be"
+                "The store at " + address
+                        + " shows all its graphs in the default graph, so that film and history would be"
                         + " mixed up. Turn that off (in Fuseki: tdb2:unionDefaultGraph false), or name another store. No film"
                         + " was sent.",
                 null);

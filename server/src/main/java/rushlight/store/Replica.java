@@ -65,19 +65,22 @@ final class Replica {
     }
 
     private RemoteStoreException another() {
-        return unfit("The store at " + there.address() + " and this folder hold different film, and neither is put in the"
-                + " place of the other. Name a new folder with --data to work on what the store holds, and import into it"
-                + " what you have here (rushlight export). Nothing was changed.");
+        return unfit(
+                "The store at " + there.address() + " and this folder hold different film, and neither is put in the"
+                        + " place of the other. Name a new folder with --data to work on what the store holds, and import into it"
+                        + " what you have here (rushlight export). Nothing was changed.");
     }
 
     private RemoteStoreException halfFilled() {
-        return unfit("The store at " + there.address() + " is being filled by another folder, or that was cut off. Open that"
-                + " folder with --store, which ends it; or empty the store. Nothing was changed.");
+        return unfit(
+                "The store at " + there.address() + " is being filled by another folder, or that was cut off. Open that"
+                        + " folder with --store, which ends it; or empty the store. Nothing was changed.");
     }
 
     private RemoteStoreException foreign() {
-        return unfit("The store at " + there.address() + " holds something that Rushlight did not put there, and no film is"
-                + " put among it. Name an empty one. Nothing was changed.");
+        return unfit(
+                "The store at " + there.address() + " holds something that Rushlight did not put there, and no film is"
+                        + " put among it. Name an empty one. Nothing was changed.");
     }
 
     private static RemoteStoreException unfit(String why) {

@@ -41,8 +41,7 @@ record Staged(Map<Node, Node> removed, Map<Node, Node> added) {
         Map<Node, Graph> waiting = new LinkedHashMap<>();
         for (Quad quad : quads) {
             Guarded.demandNames(quad);
-            Node place = places.computeIfAbsent(
-                    quad.getGraph(), graph -> NodeFactory.createURI(start + places.size()));
+            Node place = places.computeIfAbsent(quad.getGraph(), graph -> NodeFactory.createURI(start + places.size()));
             Graph some = waiting.computeIfAbsent(place, ignored -> GraphFactory.createDefaultGraph());
             some.add(quad.asTriple());
             if (some.size() == AT_ONCE) {
@@ -72,6 +71,8 @@ record Staged(Map<Node, Node> removed, Map<Node, Node> added) {
 
     private static Optional<Instant> when(Node graph) {
         String digits = graph.getURI().substring(START.length()).replaceAll("-.*", "");
-        return digits.matches("\\d{1,15}") ? Optional.of(Instant.ofEpochMilli(Long.parseLong(digits))) : Optional.empty();
+        return digits.matches("\\d{1,15}")
+                ? Optional.of(Instant.ofEpochMilli(Long.parseLong(digits)))
+                : Optional.empty();
     }
 }

@@ -37,7 +37,8 @@ public final class Store implements AutoCloseable {
     private final Transactions transactions;
     private final Optional<Path> folder;
 
-    private Store(DatasetGraph data, FilmColumns columns, Room room, Optional<RemoteStore> remote, Optional<Path> folder) {
+    private Store(
+            DatasetGraph data, FilmColumns columns, Room room, Optional<RemoteStore> remote, Optional<Path> folder) {
         this.data = data;
         this.columns = columns;
         this.writer = new LogGraph(columns);
@@ -158,7 +159,8 @@ public final class Store implements AutoCloseable {
 
     /** How many readings a log holds; 0 where there is no such log. */
     public int readings(LogId id) {
-        return transactions.read(graphs -> (int) Iter.count(graphs.getDefaultGraph().find(ALL, Terms.LOG, Addresses.log(id))));
+        return transactions.read(
+                graphs -> (int) Iter.count(graphs.getDefaultGraph().find(ALL, Terms.LOG, Addresses.log(id))));
     }
 
     /** Every prospect the store knows, in order of id. */

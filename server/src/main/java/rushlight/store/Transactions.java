@@ -94,10 +94,11 @@ final class Transactions {
                 }
             }));
         } catch (RuntimeException e) {
-            agreeing.barred().ifPresent(stamp -> alone(copy -> {
-                Standing.of(copy).at(stamp).write(copy);
-                return stamp;
-            }));
+            agreeing.barred()
+                    .ifPresent(stamp -> alone(copy -> {
+                        Standing.of(copy).at(stamp).write(copy);
+                        return stamp;
+                    }));
             throw agreeing.isAgreed() ? store.ahead(e) : e;
         }
     }

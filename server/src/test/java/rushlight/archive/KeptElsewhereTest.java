@@ -79,7 +79,8 @@ class KeptElsewhereTest {
         }
 
         try (Archive mine = open("mine")) {
-            assertThat(mine.following().notes()).containsExactly("The store there was empty and has the film of this folder now.");
+            assertThat(mine.following().notes())
+                    .containsExactly("The store there was empty and has the film of this folder now.");
         }
 
         try (Archive again = Archive.open(home.resolve("mine"), PlayedStore.asBefore())) {
@@ -189,7 +190,8 @@ class KeptElsewhereTest {
 
             assertThat(his.prospects()).isEqualTo(mine.prospects());
             assertThat(his.prospects().get(0).name()).isEqualTo(name);
-            assertThat(SavedQuestions.of(his).all()).isEqualTo(SavedQuestions.of(mine).all());
+            assertThat(SavedQuestions.of(his).all())
+                    .isEqualTo(SavedQuestions.of(mine).all());
             assertThat(store.film()).isEqualTo(film(his)).isEqualTo(film(mine));
         }
     }

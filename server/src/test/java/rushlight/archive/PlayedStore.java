@@ -33,11 +33,8 @@ final class PlayedStore implements AutoCloseable {
 
     private PlayedStore(DatasetGraph data, Optional<Path> passwords) {
         this.data = data;
-        FusekiServer.Builder builder = FusekiServer.create()
-                .loopback(true)
-                .port(0)
-                .add("/film", data)
-                .addFilter("/*", troubles());
+        FusekiServer.Builder builder =
+                FusekiServer.create().loopback(true).port(0).add("/film", data).addFilter("/*", troubles());
         passwords.ifPresent(file -> builder.passwordFile(file.toString())
                 .auth(AuthScheme.BASIC)
                 .realm("film")
@@ -99,11 +96,13 @@ final class PlayedStore implements AutoCloseable {
 
     static Set<String> lines(DatasetGraph data) {
         Set<String> lines = new TreeSet<>();
-        Txn.executeRead(data, () -> data.find().forEachRemaining(quad -> {
-            if (!quad.getGraph().toString().endsWith("/data/sync")) {
-                lines.add(line(quad));
-            }
-        }));
+        Txn.executeRead(
+                data,
+                () -> data.find().forEachRemaining(quad -> {
+                    if (!quad.getGraph().toString().endsWith("/data/sync")) {
+                        lines.add(line(quad));
+                    }
+                }));
         return lines;
     }
 

@@ -196,7 +196,8 @@ class StoreAwayTest {
         try {
             assertThatThrownBy(() -> Archive.open(
                             home.resolve("mine"),
-                            PlayedStore.at("http://localhost:" + web.getAddress().getPort() + "/film")))
+                            PlayedStore.at(
+                                    "http://localhost:" + web.getAddress().getPort() + "/film")))
                     .hasMessageContaining("not as a SPARQL 1.1 store does");
         } finally {
             web.stop(0);

@@ -45,8 +45,9 @@ class RoleFitTest {
         assertThat(fit.fit()).isEqualTo(Shown.NO_TAPE);
         assertThat(need(fit, "coverage-task").judged().outcome().rate()).isEqualTo(new Rate(7, 7));
         assertThat(fit.summary())
-                .isEqualTo("Not enough tape: coverage holds up (7 of 7), sets the edge consistently (no chance), one-on-one"
-                        + " wins standing up (no chance).");
+                .isEqualTo(
+                        "Not enough tape: coverage holds up (7 of 7), sets the edge consistently (no chance), one-on-one"
+                                + " wins standing up (no chance).");
     }
 
     @Test

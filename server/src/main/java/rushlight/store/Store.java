@@ -85,12 +85,8 @@ public final class Store implements AutoCloseable {
      * @return the new revision
      */
     public long replace(Collection<Classified> logs, String rules, Instant when) {
-        return replace(logs, List.of(), rules, when);
-    }
-
-    /** The same together with what is known of prospects, in one change. */
-    public long replace(Collection<Classified> logs, Collection<Prospect> prospects, String rules, Instant when) {
-        return change(new Change(logs, List.of(), prospects, Change.Note.of(Change.Kind.IMPORT, "")), rules, when);
+        Change.Note note = Change.Note.of(Change.Kind.IMPORT, "");
+        return change(new Change(logs, List.of(), List.of(), note), rules, when);
     }
 
     /**

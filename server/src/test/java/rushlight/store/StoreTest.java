@@ -136,7 +136,8 @@ class StoreTest {
                 "junior",
                 "");
         store.replace(List.of(classified(log("opener", kickOut("r1")))), "book", NOW);
-        store.replace(List.of(), List.of(full), "book", NOW);
+        store.change(
+                new Change(List.of(), List.of(), List.of(full), Change.Note.of(Change.Kind.IMPORT, "")), "book", NOW);
 
         store.replace(List.of(classified(log("opener", kickOut("r1")))), "book", NOW);
 

@@ -16,12 +16,16 @@ import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.util.List;
 import java.util.function.UnaryOperator;
+import org.jspecify.annotations.Nullable;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 
 /**
  * The file the accounts stand in: readable by its owner alone, never half written, looked at again whenever another program
  * wrote it.
  */
 final class AccountsFile {
+    private static final Logger LOG = LoggerFactory.getLogger(AccountsFile.class);
     private static final int FORMAT = 1;
     private static final String NAME = "accounts.json";
     private static final ObjectMapper JSON = new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT);
@@ -85,6 +89,18 @@ final class AccountsFile {
             out.force(true);
         }
         Files.move(next, file, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
+        lasting(file.toAbsolutePath().getParent());
+    }
+
+    /** So that the new name outlasts a power cut, too: a token that was taken back stays so. */
+    private static void lasting(@Nullable Path folder) {
+        if (folder != null) {
+            try (FileChannel entries = FileChannel.open(folder, StandardOpenOption.READ)) {
+                entries.force(true);
+            } catch (IOException e) {
+                LOG.debug("This system makes no folder lasting", e);
+            }
+        }
     }
 
     private List<User> read() {

@@ -103,6 +103,11 @@ public final class Archive implements AutoCloseable {
         return index.lag();
     }
 
+    /** The revision of the film that questions are answered from: the store's, but while the index takes a change in. */
+    public long shown() {
+        return index.shown();
+    }
+
     /** Asks a question of everything that can be counted, as it is now. */
     public <T> T watch(Function<Footage, T> question) {
         return index.read(Settings.in(folder).evaluators(), question);

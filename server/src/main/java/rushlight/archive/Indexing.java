@@ -132,13 +132,17 @@ final class Indexing implements AutoCloseable {
     }
 
     private synchronized void openAnew() {
-        RepIndex old = index;
-        index = guarded(this::open);
         try {
-            old.close();
+            index.close(); // first: it may still hold the lock that the next one wants
         } catch (RuntimeException e) {
             LOG.debug("What was left of an index that could not be written", e);
         }
+        index = guarded(this::open);
+    }
+
+    /** The revision of the film that questions are answered from. */
+    long shown() {
+        return index.shown();
     }
 
     private void classify(List<LogId> logs) {

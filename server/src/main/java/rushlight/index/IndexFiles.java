@@ -6,11 +6,15 @@ import java.nio.file.NoSuchFileException;
 import org.apache.lucene.index.CorruptIndexException;
 import org.apache.lucene.index.IndexFormatTooNewException;
 import org.apache.lucene.index.IndexFormatTooOldException;
+import org.apache.lucene.index.IndexReader;
 import org.apache.lucene.index.IndexWriter;
 import org.apache.lucene.index.IndexWriterConfig;
+import org.apache.lucene.search.IndexSearcher;
+import org.apache.lucene.search.SearcherFactory;
 import org.apache.lucene.store.Directory;
+import org.jspecify.annotations.Nullable;
 
-/** The files of an index. */
+/** How the files of an index are written and read. */
 final class IndexFiles {
     private static final double BUFFER_MB = 64;
 
@@ -36,5 +40,15 @@ final class IndexFiles {
 
     private static IndexWriterConfig config() {
         return new IndexWriterConfig(Prose.read()).setRAMBufferSizeMB(BUFFER_MB).setCommitOnClose(false);
+    }
+
+    /** Searchers that remember nothing of their own: what is worth remembering is remembered by the tapes. */
+    static final class Uncached extends SearcherFactory {
+        @Override
+        public IndexSearcher newSearcher(IndexReader reader, @Nullable IndexReader previous) {
+            IndexSearcher searcher = new IndexSearcher(reader);
+            searcher.setQueryCache(null);
+            return searcher;
+        }
     }
 }

@@ -12,14 +12,12 @@ import java.util.concurrent.TimeUnit;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.apache.lucene.document.Document;
-import org.apache.lucene.index.IndexReader;
 import org.apache.lucene.index.IndexWriter;
 import org.apache.lucene.index.Term;
 import org.apache.lucene.search.BooleanClause.Occur;
 import org.apache.lucene.search.BooleanQuery;
 import org.apache.lucene.search.IndexSearcher;
 import org.apache.lucene.search.Query;
-import org.apache.lucene.search.SearcherFactory;
 import org.apache.lucene.search.SearcherManager;
 import org.apache.lucene.search.TermQuery;
 import org.apache.lucene.store.ByteBuffersDirectory;
@@ -51,6 +49,7 @@ public final class RepIndex implements AutoCloseable {
     private final Segments segments = new Segments();
     private @Nullable Opened opened;
     private long committed = System.nanoTime() - SELDOM;
+    private volatile long shown;
 
     /** The film last looked at, kept so that the next question need not lay it out again. */
     private record Opened(IndexSearcher searcher, List<String> evaluators, Footage footage) {}
@@ -60,7 +59,8 @@ public final class RepIndex implements AutoCloseable {
         this.documents = new Documents(counted);
         this.pages = pages;
         this.writer = IndexFiles.writer(directory);
-        this.searchers = new SearcherManager(writer, new Uncached());
+        this.searchers = new SearcherManager(writer, new IndexFiles.Uncached());
+        this.shown = state().map(IndexState::revision).orElse(0L);
     }
 
     /**
@@ -94,6 +94,11 @@ public final class RepIndex implements AutoCloseable {
             live.forEach(entry -> data.put(entry.getKey(), entry.getValue()));
         }
         return IndexState.read(data);
+    }
+
+    /** The revision of the film that questions are answered from; 0 where there is none. */
+    public long shown() {
+        return shown;
     }
 
     /**
@@ -182,6 +187,7 @@ public final class RepIndex implements AutoCloseable {
                 commit();
             }
             searchers.maybeRefreshBlocking();
+            shown = state.revision();
             done = true;
             opened = null;
         } catch (IOException e) {
@@ -233,15 +239,5 @@ public final class RepIndex implements AutoCloseable {
                 .add(new TermQuery(one), Occur.FILTER)
                 .add(new TermQuery(other), Occur.FILTER)
                 .build();
-    }
-
-    /** Searchers that remember nothing of their own: what is worth remembering is remembered by the tapes. */
-    private static final class Uncached extends SearcherFactory {
-        @Override
-        public IndexSearcher newSearcher(IndexReader reader, @Nullable IndexReader previous) {
-            IndexSearcher searcher = new IndexSearcher(reader);
-            searcher.setQueryCache(null);
-            return searcher;
-        }
     }
 }

@@ -2,6 +2,7 @@ package rushlight.web;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
@@ -42,6 +43,11 @@ public record PlanSheet(
         List<Caution> cautions,
         List<Left> left,
         Optional<None> none) {
+    public PlanSheet {
+        workOn = List.copyOf(workOn);
+        weeks = List.copyOf(weeks);
+    }
+
     /** The weeks and the numbers they keep to. */
     public record Frame(
             String preset,
@@ -68,7 +74,11 @@ public record PlanSheet(
             int weight,
             List<String> findings,
             List<String> first,
-            List<String> because) {}
+            List<String> because) {
+        public Target {
+            Objects.requireNonNull(skill);
+        }
+    }
 
     /** A skill to be looked at. */
     public record Look(String skill, String label, String why) {}

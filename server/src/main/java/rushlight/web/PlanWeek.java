@@ -5,6 +5,7 @@ import java.time.format.TextStyle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 import rushlight.knowledge.Drill;
 import rushlight.plan.Plan;
@@ -16,6 +17,10 @@ import rushlight.plan.Plan;
  * @param sessions its sessions in order
  */
 public record PlanWeek(int week, List<Session> sessions) {
+    public PlanWeek {
+        sessions = List.copyOf(sessions);
+    }
+
     /** A session, numbered from 1 within its week; {@code place} from 0 within the plan. */
     public record Session(
             int session,
@@ -28,7 +33,11 @@ public record PlanWeek(int week, List<Session> sessions) {
             int teamContactMinutes,
             int people,
             String because,
-            List<Block> blocks) {}
+            List<Block> blocks) {
+        public Session {
+            blocks = List.copyOf(blocks);
+        }
+    }
 
     /** One set, or a check. */
     public record Block(
@@ -45,7 +54,11 @@ public record PlanWeek(int week, List<Session> sessions) {
             String success,
             List<String> points,
             List<String> cautions,
-            String because) {}
+            String because) {
+        public Block {
+            Objects.requireNonNull(exercise);
+        }
+    }
 
     /** A week of a plan. */
     static PlanWeek of(Plan.Week week) {

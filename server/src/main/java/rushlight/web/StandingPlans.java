@@ -58,7 +58,8 @@ public final class StandingPlans implements ReportPlans {
     }
 
     private Material.Planned instead(Assessment assessment, String why) {
-        return new Material.Planned(made.of(assessment).answer(), why + " This one is made anew.");
+        PlanAnswer answer = made.of(assessment).answer();
+        return new Material.Planned(answer, answer instanceof PlanAnswer.Made ? why + " This one is made anew." : why);
     }
 
     /** The kept sessions held against everything a plan keeps to; empty where they cannot be read. */

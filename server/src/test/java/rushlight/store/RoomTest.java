@@ -66,7 +66,10 @@ class RoomTest {
     }
 
     private static void change(Store store, String prospect) {
-        store.replace(List.of(), List.of(prospect(prospect)), "book", Instant.EPOCH);
+        store.change(
+                new Change(List.of(), List.of(), List.of(prospect(prospect)), Change.Note.of(Change.Kind.IMPORT, "")),
+                "book",
+                Instant.EPOCH);
     }
 
     private static Prospect prospect(String id) {

@@ -12,6 +12,8 @@ import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import rushlight.archive.Archive;
 import rushlight.archive.DemoLeague;
 import rushlight.archive.Plans;
@@ -87,10 +89,12 @@ class StandingPlansTest {
         assertThat(weeks(standing)).hasSizeGreaterThan(1);
     }
 
-    @Test
-    void one_of_another_edition_that_cannot_be_read_gives_way_too() {
+    @ParameterizedTest
+    @ValueSource(strings = {"{\"weeks\": \"four\"}", "{}", "{\"workOn\": [{}], \"weeks\": []}"})
+    void one_of_another_edition_that_cannot_be_read_gives_way_too(String sheet) {
         Assessment man = archive.assess("tavish-mordell").orElseThrow();
-        Plans.of(archive).keep("tavish-mordell", new Plans.Written(ASKED, "{\"weeks\": \"four\"}", "", ""), 0);
+        Plans plans = Plans.of(archive);
+        plans.keep("tavish-mordell", new Plans.Written(ASKED, sheet, "", ""), plans.newest("tavish-mordell"));
 
         assertThat(plans().of(man).which())
                 .contains(

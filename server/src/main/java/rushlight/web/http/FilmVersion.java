@@ -18,10 +18,10 @@ final class FilmVersion {
         this.projections = Projections.of(archive);
     }
 
-    /** Changes with every change of the film, of what was said or thought of players, or of the book. */
+    /** Changes with every change of the film, again when questions are answered from it, with every change of what was said or thought of players, or of the book. */
     String now() {
-        return "W/\"" + archive.store().revision() + "-" + opinions.revision() + "-" + projections.revision() + "-"
-                + book() + "\"";
+        return "W/\"" + archive.store().revision() + "-" + archive.shown() + "-" + opinions.revision() + "-"
+                + projections.revision() + "-" + book() + "\"";
     }
 
     /** Changes with the book alone. */

@@ -1,10 +1,12 @@
 package rushlight.archive;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.Supplier;
+import rushlight.film.Identity;
 import rushlight.store.Aligned;
 import rushlight.store.Elsewhere;
 import rushlight.store.RemoteStoreException;
@@ -16,13 +18,15 @@ import rushlight.store.Store;
  * there is nothing to follow.
  */
 public final class Following {
+    private final Path folder;
     private final Store store;
     private final Elsewhere elsewhere;
     private final Indexing index;
     private final ReentrantLock one = new ReentrantLock(true);
     private List<String> notes = List.of();
 
-    Following(Store store, Indexing index) {
+    Following(Path folder, Store store, Indexing index) {
+        this.folder = folder;
         this.store = store;
         this.elsewhere = store.elsewhere();
         this.index = index;
@@ -120,8 +124,12 @@ public final class Following {
         try {
             Aligned done = elsewhere.align(index::doubt);
             switch (done.how()) {
-                case CONTINUED -> index.catchUpNow();
+                case CONTINUED -> {
+                    believe();
+                    index.catchUpNow();
+                }
                 case REPLACED -> {
+                    believe();
                     // Whoever was erased there shall not be left in the files here.
                     store.personal().compact();
                     index.fill();
@@ -132,5 +140,16 @@ public final class Following {
         } finally {
             one.unlock();
         }
+    }
+
+    /** Whoever came to the film elsewhere is believed after those this folder knows, in the order in which they came. */
+    private void believe() {
+        Settings before = Settings.in(folder);
+        List<String> known = before.evaluators().stream().map(Identity::slug).toList();
+        before.withEvaluators(elsewhere.evaluators().stream()
+                        .filter(slug -> !known.contains(slug))
+                        .flatMap(slug -> store.evaluator(slug).stream())
+                        .toList())
+                .saveAfter(before, folder);
     }
 }

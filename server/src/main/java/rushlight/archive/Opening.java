@@ -30,7 +30,7 @@ final class Opening {
             store = Store.in(folder.resolve(Archive.STORE), book.taxonomy().film(), address.map(place::store));
             layouts.bring(folder, settings, store);
             index = Indexing.in(folder.resolve("index"), book, store);
-            Following following = new Following(store, index);
+            Following following = new Following(folder, store, index);
             begin(following, address.map(RemoteAddress::text));
             index.catchUpNow();
             return new Archive(folder, lock, book, store, index, following);

@@ -1,6 +1,7 @@
 package rushlight.store;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 
 /** How the store of a folder stands to the one elsewhere that it is a copy of. */
@@ -45,6 +46,11 @@ public final class Elsewhere {
      */
     public Aligned align(Runnable beforeReplacing) {
         return replica.map(its -> its.align(beforeReplacing)).orElse(new Aligned(Aligned.How.NOTHING, 0));
+    }
+
+    /** Who has logs, by slug, in the order in which they came to the film: the same in every copy. */
+    public List<String> evaluators() {
+        return here.read(StoredRevision::evaluators);
     }
 
     /** Names what brings the folder up to date once somebody else turns out to have written there. */

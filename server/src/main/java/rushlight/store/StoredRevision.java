@@ -5,7 +5,10 @@ import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.util.HashSet;
 import java.util.Iterator;
+import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import org.apache.jena.graph.Graph;
 import org.apache.jena.graph.Node;
 import org.apache.jena.graph.Triple;
@@ -45,6 +48,20 @@ final class StoredRevision {
             }
         }
         return changed;
+    }
+
+    /** Who has logs, by slug, in the order of the changes that first touched one of theirs; of one change, by slug. */
+    static List<String> evaluators(DatasetGraph data) {
+        Map<String, Long> first = new TreeMap<>();
+        data.find(Addresses.HISTORY, Node.ANY, Terms.CHANGED, Node.ANY)
+                .forEachRemaining(quad -> first.merge(
+                        logId(quad.getObject()).evaluator(),
+                        Long.parseLong(Addresses.last(quad.getSubject())),
+                        Math::min));
+        return first.entrySet().stream()
+                .sorted(Map.Entry.comparingByValue())
+                .map(Map.Entry::getKey)
+                .toList();
     }
 
     static LogId logId(Node log) {

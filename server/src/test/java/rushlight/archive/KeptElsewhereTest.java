@@ -8,9 +8,11 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.CompletableFuture;
 import java.util.stream.Stream;
 import org.apache.jena.graph.NodeFactory;
 import org.apache.jena.sparql.core.Quad;
@@ -23,6 +25,7 @@ import org.junit.jupiter.api.io.TempDir;
 import rushlight.film.Log;
 import rushlight.film.csv.FilmLogReader;
 import rushlight.film.csv.ReadResult;
+import rushlight.store.RemoteStoreException;
 import rushlight.web.AssessAnswer;
 import rushlight.web.Json;
 
@@ -120,6 +123,58 @@ class KeptElsewhereTest {
         try (Archive his = open("his")) {
             assertThat(json(his)).isEqualTo(alone);
             assertThat(store.film()).isEqualTo(film(his));
+        }
+    }
+
+    @Test
+    void whose_reading_of_a_rep_counts_is_the_same_in_every_folder_though_he_comes_last_by_name() {
+        try (Archive mine = open("mine")) {
+            mine.put(logs("r1,Jory Penwick,Opener,Port Ellery,pass-rush,bull-rush,yes,lost,,Zinnia Eyes\n"), false);
+            mine.put(logs("r1,Jory Penwick,Opener,Port Ellery,pass-rush,spin,yes,won,,Amber Eyes\n"), false);
+            try (Archive his = open("his")) {
+                assertThat(json(his)).isEqualTo(json(mine));
+                assertThat(his.seen(Optional.empty(), Optional.empty(), "bull-rush")
+                                .opportunities())
+                        .isEqualTo(1);
+            }
+        }
+    }
+
+    @Test
+    void of_two_who_write_at_the_same_time_neither_loses_anything() {
+        try (Archive mine = open("mine");
+                Archive his = open("his")) {
+            mine.put(stopped("r0"), false);
+            List<CompletableFuture<Void>> both = new ArrayList<>();
+            for (Archive one : List.of(mine, his)) {
+                String name = one == mine ? "m" : "h";
+                both.add(CompletableFuture.runAsync(() -> {
+                    for (int i = 0; i < 4; i++) {
+                        addUntilTaken(one, name + i);
+                    }
+                }));
+            }
+            both.forEach(CompletableFuture::join);
+
+            for (Archive one : List.of(mine, his)) {
+                one.following().catchUp();
+                assertThat(reps(one))
+                        .containsExactlyInAnyOrder("r0", "m0", "m1", "m2", "m3", "h0", "h1", "h2", "h3");
+                assertThat(film(one)).isEqualTo(store.film());
+                assertThat(one.assess("jory-penwick").orElseThrow().reps()).isEqualTo(9);
+            }
+        }
+    }
+
+    private static void addUntilTaken(Archive archive, String rep) {
+        boolean isTaken = false;
+        while (!isTaken) {
+            try {
+                archive.put(stopped(rep), true);
+                isTaken = true;
+            } catch (RemoteStoreException e) {
+                assertThat(e.kind()).isEqualTo(RemoteStoreException.Kind.STALE);
+            }
         }
     }
 

@@ -7,6 +7,7 @@ import rushlight.words.Token;
 
 /** What the words of a clause mark where they stand: many count only where they lead a line or a sentence. */
 final class Markers {
+    private static final Set<String> WEIGHTLESS = SmallWords.of("by-the-way");
     private static final Set<String> ARTICLES = SmallWords.of("articles");
 
     private final List<Token> tokens;
@@ -59,6 +60,11 @@ final class Markers {
                 && edges.wordsBefore(cue.first()) > Openings.SHORT - 1;
     }
 
+    /** "Okay, run" begins with the run. */
+    private boolean isNothing(int from, int to) {
+        return tokens.subList(from, to).stream().allMatch(token -> !token.word() || WEIGHTLESS.contains(token.key()));
+    }
+
     /** Whether a line goes on with another look. */
     private boolean looksAgain(int cue, int from) {
         for (int i = from; i < clauses.size() && clauses.get(i).cue() == cue; i++) {
@@ -93,7 +99,7 @@ final class Markers {
                 continue;
             }
             boolean alone = cue.end() >= tokens.size() || !tokens.get(cue.end()).word();
-            boolean begins = own.begins() && cue.first() == own.first();
+            boolean begins = own.begins() && isNothing(own.first(), cue.first());
             boolean counts = switch (cue.value()) {
                 case "first" -> begins && alone;
                 case "count" -> begins && alone && !looksAgain(own.cue(), clause);

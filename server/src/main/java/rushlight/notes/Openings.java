@@ -115,7 +115,7 @@ final class Openings {
         if (isEnding(at) && !opener) {
             return false;
         }
-        boolean place = hits.get(at).stream().anyMatch(hit -> isPlace(hit, clause));
+        boolean place = hits.get(at).stream().anyMatch(hit -> isPlace(hit, clause)) || isPlacedFirst(at);
         if (clause.begins() && !opener && !place && !happens(at)) {
             return false;
         }
@@ -166,6 +166,22 @@ final class Openings {
             }
         }
         return false;
+    }
+
+    /** Whether the first that is told in a line, which begins with this clause, is where he lines up. */
+    private boolean isPlacedFirst(int at) {
+        Clause clause = clauses.get(at);
+        int next = at;
+        while (next < clauses.size()
+                && clauses.get(next).cue() == clause.cue()
+                && hits.get(next).isEmpty()) {
+            next++;
+        }
+        return clause.begins()
+                && next > at
+                && next < clauses.size()
+                && clauses.get(next).cue() == clause.cue()
+                && isPlace(hits.get(next).get(0), clauses.get(next));
     }
 
     /** Whether the first that is told in a clause is what a blocker did: a rep begins with his set or his block. */

@@ -62,7 +62,9 @@ record Senses(List<Terms.Place> meant, List<Terms.Place> otherwise) {
         }
         String subject = subject(tokens, clauses, attributes, at, match.first());
         Surroundings around = around(terms, tokens, clauses.get(at), subject, match.first(), match.end(), phase);
-        return match.values().stream().filter(term -> term.sense().fits(around)).toList();
+        return match.values().stream()
+                .filter(term -> term.sense().fits(around) && !isTested(term, match, around))
+                .toList();
     }
 
     private static Surroundings around(
@@ -83,6 +85,16 @@ record Senses(List<Terms.Place> meant, List<Terms.Place> otherwise) {
                 first == clause.first(),
                 tokens.subList(first, end).stream().anyMatch(token -> isDoing(terms, token.key())),
                 phase);
+    }
+
+    /** A label counts only as far as the word list lets the same words mean its concept. */
+    private static boolean isTested(Terms.Term label, Match<Terms.Term> match, Surroundings around) {
+        List<Terms.Term> listed = match.values().stream()
+                .filter(term -> Terms.isListed(term) && term.slug().equals(label.slug()))
+                .toList();
+        return !Terms.isListed(label)
+                && !listed.isEmpty()
+                && listed.stream().noneMatch(term -> term.sense().fits(around));
     }
 
     /** Who acts: who is named before the words, or whoever acted before an "and" that goes on with what he did next. */

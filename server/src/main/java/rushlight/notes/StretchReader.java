@@ -9,6 +9,9 @@ import rushlight.words.Token;
 
 /** Reads one stretch of notes after the other; what was said before is remembered as far as the next one needs it. */
 final class StretchReader {
+    /** "The one going first" is somebody, and no place on the front. */
+    private static final String SOMEONE = "one";
+
     private static final Set<String> OBJECTS = SmallWords.of("object");
 
     private final Kinds kinds;
@@ -175,7 +178,8 @@ final class StretchReader {
                 && at + 1 < tokens.size()
                 && !tokens.get(at + 1).word()
                 && (clause.begins() || (clause.end() == at + 1 && Edges.ends(tokens.get(at + 1))));
-        if ((before.isEmpty() && !alone) || behind || (follows && before.isEmpty())) {
+        boolean someone = tokens.get(at).text().equalsIgnoreCase(SOMEONE);
+        if ((before.isEmpty() && !alone) || behind || someone || (follows && before.isEmpty())) {
             return Optional.empty();
         }
         String word = before.map(Cues.Found::value).orElse("technique");

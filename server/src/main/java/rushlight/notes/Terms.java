@@ -71,6 +71,11 @@ final class Terms {
         this.matcher = builder.build();
     }
 
+    /** Whether a term stands in the word list, not only among the labels. */
+    static boolean isListed(Term term) {
+        return term.rank() == SPOKEN;
+    }
+
     private static int telling(Label.Kind kind) {
         return switch (kind) {
             case PREFERRED -> 0;

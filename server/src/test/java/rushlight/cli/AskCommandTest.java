@@ -41,7 +41,10 @@ class AskCommandTest {
         assertThat(said.out().lines()).allMatch(line -> line.length() <= 100);
         assertThat(said.out())
                 .startsWith("Read as: ")
-                .contains("Keverne Toll", "22 of 24 reps on which he met the kick-out block", "Reps: Thornmere v Brackwater r01");
+                .contains(
+                        "Keverne Toll",
+                        "22 of 24 reps on which he met the kick-out block",
+                        "Reps: Thornmere v Brackwater r01");
     }
 
     @Test

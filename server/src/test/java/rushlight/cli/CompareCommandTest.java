@@ -76,7 +76,8 @@ class CompareCommandTest {
 
         assertThat(said.out())
                 .contains("One tagger: nobody else has read these games")
-                .containsPattern("Beside his peers: Too few peers to read him beside: \\d+ of the \\d+ other edge defenders");
+                .containsPattern(
+                        "Beside his peers: Too few peers to read him beside: \\d+ of the \\d+ other edge defenders");
         assertThat(Said.to("assess", "--data", folder.toString(), "--short", "Tavish Mordell")
                         .out())
                 .doesNotContain("Beside his peers");

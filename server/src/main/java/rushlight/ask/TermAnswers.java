@@ -45,8 +45,7 @@ final class TermAnswers {
         List<Answer> all = abouts.isEmpty() ? byWords(scene) : related(scene, abouts);
         if (all.isEmpty() && abouts.isEmpty()) {
             return Answers.Listed.nothing(
-                    "The book has nothing of that name. Ask about a player, a rep, a technique, a block"
-                            + " or a drill.");
+                    "The book has nothing of that name. Ask about a player, a rep, a technique, a block or a drill.");
         }
         if (all.isEmpty()) {
             String terms = abouts.stream()

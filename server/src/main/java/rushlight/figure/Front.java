@@ -99,9 +99,7 @@ public record Front(Heading heading, List<Man> line, List<Spot> spots) {
             double wide = Math.min(14, step * 0.8) / sharing(spot);
             double x = left + spot.at() * step + wide * aside(i);
             double top = spot.count().isPresent() ? bar(svg, spot, x, ground, wide, most) : mark(svg, spot, x, ground);
-            double base = counted
-                    ? ground - TALLEST - 8 - floors.get(i) * SIZE * 1.15
-                    : top - 6 - floors.get(i) * SIZE * 1.15;
+            double base = (counted ? ground - TALLEST - 8 : top - 6) - floors.get(i) * SIZE * 1.15;
             labels.add(new Label(spot, x, top, base, counted || floors.get(i) > 0));
         }
         // A line to a high label passes the low ones: their words are drawn over it.

@@ -82,8 +82,7 @@ public record Plan(
             return switch (unit) {
                 case "rank" -> "rank " + number;
                 case "percent" -> number + " %";
-                default ->
-                    number + " " + (amount == 1 && unit.endsWith("s") ? unit.substring(0, unit.length() - 1) : unit);
+                default -> number + " " + (amount == 1 ? unit.replaceFirst("s$", "") : unit);
             };
         }
 

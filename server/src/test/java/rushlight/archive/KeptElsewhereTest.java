@@ -158,8 +158,7 @@ class KeptElsewhereTest {
 
             for (Archive one : List.of(mine, his)) {
                 one.following().catchUp();
-                assertThat(reps(one))
-                        .containsExactlyInAnyOrder("r0", "m0", "m1", "m2", "m3", "h0", "h1", "h2", "h3");
+                assertThat(reps(one)).containsExactlyInAnyOrder("r0", "m0", "m1", "m2", "m3", "h0", "h1", "h2", "h3");
                 assertThat(film(one)).isEqualTo(store.film());
                 assertThat(one.assess("jory-penwick").orElseThrow().reps()).isEqualTo(9);
             }

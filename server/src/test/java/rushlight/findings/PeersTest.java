@@ -67,9 +67,8 @@ class PeersTest {
         Assessment he = man("he", "DE", 3, 12);
         List<Assessment> league = league("defensive end", 9);
         assertThat(beside(league, he).sentence())
-                .isEqualTo(
-                        "Too few peers to read him beside: 9 of the 9 other edge defenders on file have 8 chances or more,"
-                                + " and it takes 10.");
+                .isEqualTo("Too few peers to read him beside: 9 of the 9 other edge defenders on file have 8 chances or"
+                        + " more, and it takes 10.");
         league.add(man("standing", "Outside linebacker", 2, 10));
         assertThat(beside(league, he).sentence())
                 .startsWith("Among the 10 other edge defenders on file with 8 chances or more")

@@ -153,8 +153,8 @@ final class Paragraphs {
                 .map(Paragraphs::line)
                 .collect(Collectors.joining(", "));
         String about = "The lines are proposals of this house and can be set by its users; a likely range is the 90 %"
-                + " Jeffreys interval. In each small drawing, from 0 to 100 %, the bar is that range, the dot the rate, the"
-                + " dashed mark the line.";
+                + " Jeffreys interval. In each small drawing, from 0 to 100 %, the bar is that range, the dot the rate,"
+                + " the dashed mark the line.";
         return lines.isEmpty() ? List.of(about) : List.of(about + " Here: " + lines + ".");
     }
 

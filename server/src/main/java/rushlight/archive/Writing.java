@@ -20,34 +20,38 @@ final class Writing {
     private final Book book;
     private final Store store;
     private final Indexing index;
+    private final Known known;
     private final String by;
 
     Writing(Book book, Store store, Indexing index) {
-        this(book, store, index, "");
+        this(book, store, index, new Known(book), "");
     }
 
-    private Writing(Book book, Store store, Indexing index, String by) {
+    private Writing(Book book, Store store, Indexing index, Known known, String by) {
         this.book = book;
         this.store = store;
         this.index = index;
+        this.known = known;
         this.by = by;
     }
 
     /** The same with somebody's account. */
     Writing by(String name) {
-        return new Writing(book, store, index, name);
+        return new Writing(book, store, index, known, name);
     }
 
     /** Makes one change and gives its number. */
     long write(Collection<Log> logs, Collection<LogId> gone, Collection<Prospect> prospects, Change.Note note) {
-        List<LogFacts> facts = logs.parallelStream().map(book::classified).toList();
+        List<LogFacts> facts = logs.size() == 1
+                ? logs.stream().map(known::classified).toList()
+                : logs.parallelStream().map(book::classified).toList();
         long revision = store.change(new Change(classified(facts), gone, prospects, note.by(by)), fingerprint(), now());
-        index.follow(facts.stream(), gone, known(logs, prospects), revision);
+        index.follow(facts.stream(), gone, everybody(logs, prospects), revision);
         return revision;
     }
 
     /** Everybody a change speaks of, as the store knows him now: an index made anew would hold him, too. */
-    private List<Prospect> known(Collection<Log> logs, Collection<Prospect> listed) {
+    private List<Prospect> everybody(Collection<Log> logs, Collection<Prospect> listed) {
         return Stream.concat(logs.stream().map(Log::prospect), listed.stream())
                 .map(Prospect::id)
                 .distinct()

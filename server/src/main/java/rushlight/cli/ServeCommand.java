@@ -13,6 +13,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
+import rushlight.archive.Book;
 import rushlight.archive.DemoLeague;
 import rushlight.web.http.Server;
 import rushlight.web.http.ServerLog;
@@ -99,6 +100,8 @@ final class ServeCommand implements Callable<Integer> {
             try (Server server = Server.start(others.serving(archives, where(), port, demo), log)) {
                 Runtime.getRuntime().addShutdownHook(end);
                 say(server);
+                archives.teams()
+                        .forEach(team -> Ahead.begin(() -> ready(team.archive().book())));
                 log.say("started");
                 stop.await();
                 log.say("stopping");
@@ -108,6 +111,12 @@ final class ServeCommand implements Callable<Integer> {
             stopped.countDown();
         }
         return 0;
+    }
+
+    /** Makes what the first question would have to wait for. */
+    private static void ready(Book book) {
+        book.questions();
+        book.asker();
     }
 
     private ServerLog log() {

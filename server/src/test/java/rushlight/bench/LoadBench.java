@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.stream.Stream;
 import rushlight.archive.Archive;
 import rushlight.archive.DemoLeague;
+import rushlight.ask.Answers;
 
 /** Times a server with many people at once on the demo league, and sees that nothing they were told is kept got lost. */
 public final class LoadBench {
@@ -22,6 +23,8 @@ public final class LoadBench {
         Load.Result result;
         try (Archive archive = Archive.open(folder)) {
             DemoLeague.into(archive);
+            archive.watch(
+                    footage -> archive.book().answer(footage, "who wins with the long arm", Answers.Window.first(10)));
             result = new Load(archive, Duration.ofMillis(think)).run(clients, Duration.ofSeconds(seconds));
         }
         System.out.printf(

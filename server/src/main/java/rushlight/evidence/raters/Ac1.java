@@ -1,11 +1,12 @@
 package rushlight.evidence.raters;
 
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.Collections;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 import rushlight.evidence.Interval;
 
 /**
@@ -22,40 +23,76 @@ public final class Ac1 {
 
     /** The middle 90 % over {@value Resampled#TIMES} resamples of the units; empty where AC1 is. */
     public static <T> Optional<Interval> interval(Ratings<T> ratings) {
-        int labels = ratings.labels().size();
-        return of(ratings).isEmpty() ? Optional.empty() : Resampled.interval(ratings, some -> of(some, labels));
+        List<T> labels = List.copyOf(ratings.labels());
+        List<Unit> units = units(ratings, labels);
+        return of(units, labels.size()).isEmpty()
+                ? Optional.empty()
+                : Resampled.interval(
+                        units.size(),
+                        places -> of(IntStream.of(places).mapToObj(units::get).toList(), labels.size()));
     }
 
     /** The same where {@code labels} could have been given, some of them perhaps never used; 2 or more. */
     public static <T> OptionalDouble of(Ratings<T> ratings, int labels) {
-        Map<T, Double> share = new HashMap<>();
-        List<Double> agreed = new ArrayList<>();
-        int rated = 0;
+        return of(units(ratings, List.copyOf(ratings.labels())), labels);
+    }
+
+    /**
+     * What one unit adds, wherever it is drawn.
+     *
+     * @param share of its labels, in the order of all labels; empty where nobody rated it
+     * @param agreed the pairs of its raters who agree, as a part of all its pairs; empty under two
+     */
+    private record Unit(List<Double> share, OptionalDouble agreed) {}
+
+    private static <T> List<Unit> units(Ratings<T> ratings, List<T> labels) {
+        List<Unit> units = new ArrayList<>();
         for (List<Optional<T>> unit : ratings.units()) {
-            Map<T, Integer> counts = new HashMap<>();
-            unit.stream().flatMap(Optional::stream).forEach(label -> counts.merge(label, 1, Integer::sum));
-            int all = counts.values().stream().mapToInt(Integer::intValue).sum();
-            if (all > 0) {
-                rated++;
-                counts.forEach((label, count) -> share.merge(label, (double) count / all, Double::sum));
+            List<T> given = unit.stream().flatMap(Optional::stream).toList();
+            int all = given.size();
+            double[] counts = labels.stream()
+                    .mapToDouble(label -> Collections.frequency(given, label))
+                    .toArray();
+            OptionalDouble agreed = all < 2
+                    ? OptionalDouble.empty()
+                    : OptionalDouble.of(DoubleStream.of(counts)
+                                    .map(count -> count * (count - 1))
+                                    .sum()
+                            / (all * (all - 1.0)));
+            units.add(new Unit(
+                    all == 0
+                            ? List.of()
+                            : DoubleStream.of(counts)
+                                    .mapToObj(count -> count / all)
+                                    .toList(),
+                    agreed));
+        }
+        return units;
+    }
+
+    private static OptionalDouble of(List<Unit> units, int labels) {
+        double[] share = new double[labels];
+        int rated = 0;
+        double agreed = 0;
+        int paired = 0;
+        for (Unit unit : units) {
+            rated += unit.share().isEmpty() ? 0 : 1;
+            for (int label = 0; label < unit.share().size(); label++) {
+                share[label] += unit.share().get(label);
             }
-            if (all > 1) {
-                agreed.add(counts.values().stream()
-                                .mapToDouble(count -> count * (count - 1.0))
-                                .sum()
-                        / (all * (all - 1.0)));
+            if (unit.agreed().isPresent()) {
+                agreed += unit.agreed().getAsDouble();
+                paired++;
             }
         }
-        if (labels < 2 || agreed.isEmpty()) {
+        if (labels < 2 || paired == 0) {
             return OptionalDouble.empty();
         }
-        int units = rated;
-        double chance = share.values().stream()
-                        .mapToDouble(sum -> sum / units * (1 - sum / units))
-                        .sum()
-                / (labels - 1);
-        double observed =
-                agreed.stream().mapToDouble(Double::doubleValue).average().orElse(0);
-        return OptionalDouble.of((observed - chance) / (1 - chance));
+        double chance = 0;
+        for (double sum : share) {
+            chance += sum / rated * (1 - sum / rated);
+        }
+        chance /= labels - 1;
+        return OptionalDouble.of((agreed / paired - chance) / (1 - chance));
     }
 }

@@ -18,11 +18,14 @@ final class Resampled {
 
     /** The middle 90 %; empty where the coefficient is undefined in every resample. */
     static <T> Optional<Interval> interval(Ratings<T> ratings, Function<Ratings<T>, OptionalDouble> coefficient) {
-        int units = ratings.units().size();
+        return interval(ratings.units().size(), places -> coefficient.apply(ratings.at(places)));
+    }
+
+    /** The same where the coefficient is told the places of the units that were drawn. */
+    static Optional<Interval> interval(int units, Function<int[], OptionalDouble> coefficient) {
         Random random = new Random(SEED);
         double[] drawn = IntStream.range(0, TIMES)
                 .mapToObj(draw -> random.ints(units, 0, units).toArray())
-                .map(ratings::at)
                 .map(coefficient)
                 .flatMapToDouble(OptionalDouble::stream)
                 .sorted()

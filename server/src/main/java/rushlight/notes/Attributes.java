@@ -5,6 +5,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import rushlight.words.Token;
 
 /** Says of a term in its clause how it was meant, who did it, where and how well. */
@@ -149,6 +150,9 @@ final class Attributes {
         if (order) {
             return isOrder(cue.first(), clause) && hit.end() > cue.end() && hit.first() - cue.end() < REACH;
         }
+        if (cue.act() == Cues.Act.NEG && isOfTerm(cue, hit)) {
+            return false;
+        }
         boolean ends = cue.end() >= tokens.size() || !tokens.get(cue.end()).word();
         if (cue.value().equals("before") || (cue.value().equals("ends") && ends)) {
             boolean last = cue.end() == clause.end();
@@ -167,6 +171,12 @@ final class Attributes {
         }
         int reach = cue.value().equals("far") ? REACH_IF : clause.spoken() ? REACH_SPOKEN : REACH;
         return cue.end() <= hit.first() && hit.first() - cue.end() < reach && cue.act() != Cues.Act.PSEUDO;
+    }
+
+    /** "Never threatens the edge" is a fault of its own, and denies nothing behind it. */
+    private boolean isOfTerm(Cues.Found cue, Hit hit) {
+        return here.stream()
+                .anyMatch(place -> place.first() <= cue.first() && cue.end() <= place.end() && place.end() <= hit.first());
     }
 
     /** A command stands at the beginning of its sentence; without marks nobody can tell. */
@@ -212,16 +222,11 @@ final class Attributes {
     }
 
     private String words(Cues.Found cue) {
-        StringBuilder all = new StringBuilder();
-        for (int i = cue.first(); i < cue.end(); i++) {
-            all.append(all.isEmpty() ? "" : " ").append(tokens.get(i).key());
-        }
-        return all.toString();
+        return tokens.subList(cue.first(), cue.end()).stream().map(Token::key).collect(Collectors.joining(" "));
     }
 
     private Actor actor(Hit hit, List<String> because) {
         Optional<Cues.Found> subject = subject(hit.first());
-        Actor usual = hit.kind().actor();
         if (naming.stream()
                 .anyMatch(name -> name.act() == Cues.Act.OTHER
                         && !name.value().equals(BALL)
@@ -229,14 +234,14 @@ final class Attributes {
                         && hit.first() < name.end())) {
             return Actor.OTHER;
         }
-        if (usual == Actor.PROSPECT
+        if (hit.kind().actor() == Actor.PROSPECT
                 && subject.filter(s -> s.act() == Cues.Act.OTHER
                                 && !(s.value().equals(BALL) && hit.kind().rank() == RESULT))
                         .isPresent()) {
             because.add("who acts: " + words(subject.get()));
             return Actor.OTHER;
         }
-        return usual;
+        return hit.kind().actor();
     }
 
     /** Somebody else has to: nobody wishes it of the player. */

@@ -195,8 +195,7 @@ final class Attributes {
     private boolean actsAnew(Cues.Found cue, Hit hit) {
         String key = tokens.get(hit.first()).key();
         boolean form = key.length() > SHORT_FORM && FORMS.stream().anyMatch(key::endsWith);
-        boolean verb =
-                cue.act() != Cues.Act.NEG || tokens.get(cue.end() - 1).key().equals("not");
+        boolean verb = cue.act() != Cues.Act.NEG || tokens.get(cue.end() - 1).key().equals("not");
         return verb
                 && form
                 && hit.first() > cue.end()

@@ -89,7 +89,8 @@ export function arranged({ notes, text = '', cues }, state) {
       if (tag.added === undefined && tag.key !== first && state.splits.includes(tag.key)) {
         const cue = cueAt(cues, tag.from)?.start ?? null;
         const start = cue !== null && (here.start === null || cue > here.start) ? cue : here.start;
-        const next = { ...here, at: tag.key, first: tag.key, ordinal: rep.ordinal, part: partName(++parts), phase: rep.phase ?? null, start, end: rep.end, from: tag.from, to: rep.to, joined: [], tags: [] };
+        const isOver = start !== null && rep.end !== null && start > rep.end;
+        const next = { ...here, at: tag.key, first: tag.key, ordinal: rep.ordinal, part: partName(++parts), phase: rep.phase ?? null, start, end: isOver ? null : rep.end, from: tag.from, to: rep.to, joined: [], tags: [] };
         if (start !== null && (here.start === null || start > here.start)) here.end = start;
         here.to = tag.from;
         here = next;

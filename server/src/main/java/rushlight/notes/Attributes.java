@@ -5,6 +5,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import rushlight.words.Token;
 
 /** Says of a term in its clause how it was meant, who did it, where and how well. */
@@ -149,6 +150,9 @@ final class Attributes {
         if (order) {
             return isOrder(cue.first(), clause) && hit.end() > cue.end() && hit.first() - cue.end() < REACH;
         }
+        if (cue.act() == Cues.Act.NEG && isOfTerm(cue, hit)) {
+            return false;
+        }
         boolean ends = cue.end() >= tokens.size() || !tokens.get(cue.end()).word();
         if (cue.value().equals("before") || (cue.value().equals("ends") && ends)) {
             boolean last = cue.end() == clause.end();
@@ -169,6 +173,12 @@ final class Attributes {
         return cue.end() <= hit.first() && hit.first() - cue.end() < reach && cue.act() != Cues.Act.PSEUDO;
     }
 
+    /** "Never threatens the edge" is a fault of its own, and denies nothing behind it. */
+    private boolean isOfTerm(Cues.Found cue, Hit hit) {
+        return here.stream()
+                .anyMatch(place -> place.first() <= cue.first() && cue.end() <= place.end() && place.end() <= hit.first());
+    }
+
     /** A command stands at the beginning of its sentence; without marks nobody can tell. */
     private boolean isOrder(int first, Clause clause) {
         return first == clause.first() && !clause.spoken() && (clause.begins() || Edges.ends(tokens.get(first - 1)));
@@ -185,8 +195,7 @@ final class Attributes {
     private boolean actsAnew(Cues.Found cue, Hit hit) {
         String key = tokens.get(hit.first()).key();
         boolean form = key.length() > SHORT_FORM && FORMS.stream().anyMatch(key::endsWith);
-        boolean verb =
-                cue.act() != Cues.Act.NEG || tokens.get(cue.end() - 1).key().equals("not");
+        boolean verb = cue.act() != Cues.Act.NEG || tokens.get(cue.end() - 1).key().equals("not");
         return verb
                 && form
                 && hit.first() > cue.end()
@@ -212,16 +221,11 @@ final class Attributes {
     }
 
     private String words(Cues.Found cue) {
-        StringBuilder all = new StringBuilder();
-        for (int i = cue.first(); i < cue.end(); i++) {
-            all.append(all.isEmpty() ? "" : " ").append(tokens.get(i).key());
-        }
-        return all.toString();
+        return tokens.subList(cue.first(), cue.end()).stream().map(Token::key).collect(Collectors.joining(" "));
     }
 
     private Actor actor(Hit hit, List<String> because) {
         Optional<Cues.Found> subject = subject(hit.first());
-        Actor usual = hit.kind().actor();
         if (naming.stream()
                 .anyMatch(name -> name.act() == Cues.Act.OTHER
                         && !name.value().equals(BALL)
@@ -229,14 +233,14 @@ final class Attributes {
                         && hit.first() < name.end())) {
             return Actor.OTHER;
         }
-        if (usual == Actor.PROSPECT
+        if (hit.kind().actor() == Actor.PROSPECT
                 && subject.filter(s -> s.act() == Cues.Act.OTHER
                                 && !(s.value().equals(BALL) && hit.kind().rank() == RESULT))
                         .isPresent()) {
             because.add("who acts: " + words(subject.get()));
             return Actor.OTHER;
         }
-        return usual;
+        return hit.kind().actor();
     }
 
     /** Somebody else has to: nobody wishes it of the player. */

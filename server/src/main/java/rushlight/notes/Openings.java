@@ -1,6 +1,5 @@
 package rushlight.notes;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import rushlight.words.Token;
@@ -31,10 +30,7 @@ final class Openings {
     private static final int NEW_WORDS = 1;
     private static final int OWN_TIME = 1;
     private static final int PARAGRAPH = 2;
-    private static final int WORDS_OF_PARAGRAPH = 14;
-    private static final double MOST = 0.8;
     private static final int SAME_LOOK = -1;
-    private static final double WORDS_OF_TERSE = 6;
     private static final Set<String> NOWS = SmallWords.of("now");
     private static final Set<String> GOING_ON = SmallWords.of("going-on");
     private static final Set<String> MEN = SmallWords.of("some-man");
@@ -77,9 +73,7 @@ final class Openings {
     private final List<Clause> clauses;
     private final List<List<Hit>> hits;
     private final Generalities general;
-    private final boolean terse;
-    private final boolean paragraphs;
-    private final double silence;
+    private final Manner manner;
 
     Openings(Narration notes, List<Token> tokens, List<Clause> clauses, List<List<Hit>> hits, Generalities general) {
         this.general = general;
@@ -87,9 +81,7 @@ final class Openings {
         this.tokens = tokens;
         this.clauses = clauses;
         this.hits = hits;
-        this.terse = isTerse();
-        this.paragraphs = isInParagraphs();
-        this.silence = silence();
+        this.manner = new Manner(notes, tokens);
     }
 
     /**
@@ -134,11 +126,11 @@ final class Openings {
         sum += now ? NOW : 0;
         if (clause.begins() && happens(at)) {
             sum += goesOn(at) ? 0 : NEW_WORDS;
-            sum += notes.format() == Format.PLAIN && !terse ? OWN_TIME : 0;
-            sum += paragraphs && before.told() && !goesOn(at) && isBlockers(at) ? PARAGRAPH : 0;
+            sum += notes.format() == Format.PLAIN && !manner.terse() ? OWN_TIME : 0;
+            sum += manner.paragraphs() && before.told() && !goesOn(at) && isBlockers(at) ? PARAGRAPH : 0;
         }
-        sum += clause.begins() && clause.cue() > 0 && gap(clause.cue()) >= silence ? SILENCE : 0;
-        sum += terse && clause.begins() ? TERSE + (notes.format() == Format.PLAIN ? TIMED : 0) : 0;
+        sum += clause.begins() && clause.cue() > 0 && manner.isSilenceBefore(clause.cue()) ? SILENCE : 0;
+        sum += manner.terse() && clause.begins() ? TERSE + (notes.format() == Format.PLAIN ? TIMED : 0) : 0;
         sum += clause.begins() && isOtherPhase(at, before) ? OTHER_PHASE : 0;
         sum += kind == Segment.Kind.REPLAY && !clause.begins() ? SAME_LOOK : 0;
         return sum >= ENOUGH;
@@ -224,42 +216,5 @@ final class Openings {
     private boolean isSentence(int at) {
         Clause clause = clauses.get(at);
         return clause.begins() || Edges.ends(tokens.get(clause.first() - 1));
-    }
-
-    /** Notes of a few words a line, each with its own rep. */
-    private boolean isTerse() {
-        long words = tokens.stream().filter(Token::word).count();
-        long ends = tokens.stream().filter(Edges::ends).count();
-        return notes.cues().size() > 1 && words <= WORDS_OF_TERSE * ends;
-    }
-
-    /** Notes whose lines are long and end with their sentences: each line tells one thing. */
-    private boolean isInParagraphs() {
-        int lines = notes.cues().size();
-        long words = tokens.stream().filter(Token::word).count();
-        long whole = notes.cues().stream()
-                .map(Cue::text)
-                .map(String::strip)
-                .filter(text -> !text.isEmpty() && Edges.ends(text.charAt(text.length() - 1)))
-                .count();
-        return lines > 2 && words >= (long) WORDS_OF_PARAGRAPH * lines && whole >= MOST * lines;
-    }
-
-    private double silence() {
-        List<Double> gaps = new ArrayList<>();
-        for (int c = 1; c < notes.cues().size(); c++) {
-            gaps.add(gap(c));
-        }
-        gaps.sort(Double::compare);
-        double median = gaps.isEmpty() ? 0 : gaps.get(gaps.size() / 2);
-        return Math.max(1, 3 * median);
-    }
-
-    private double gap(int cue) {
-        Cue before = notes.cues().get(cue - 1);
-        Cue now = notes.cues().get(cue);
-        return before.end().isPresent() && now.start().isPresent()
-                ? now.start().getAsDouble() - before.end().getAsDouble()
-                : 0;
     }
 }

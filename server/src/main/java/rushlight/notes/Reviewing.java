@@ -47,8 +47,20 @@ final class Reviewing {
             this.to = begun.to();
         }
 
+        /** A part that begins in the look again at its rep has no end of its own: the rep was over by then. */
         ReviewedRep rep() {
-            return new ReviewedRep(name, new ProposedRep(begun.ordinal(), phase, start, end, from, to, replays, tags));
+            boolean over = isLater(start, end) && end.isPresent();
+            return new ReviewedRep(
+                    name,
+                    new ProposedRep(
+                            begun.ordinal(),
+                            phase,
+                            start,
+                            over ? OptionalDouble.empty() : end,
+                            from,
+                            to,
+                            replays,
+                            tags));
         }
     }
 

@@ -87,12 +87,13 @@ record Senses(List<Terms.Place> meant, List<Terms.Place> otherwise) {
                 phase);
     }
 
-    /** A label counts only as far as the word list lets the same words mean its concept. */
+    /** A label of one word counts only as far as the word list lets the word mean its concept. */
     private static boolean isTested(Terms.Term label, Match<Terms.Term> match, Surroundings around) {
         List<Terms.Term> listed = match.values().stream()
                 .filter(term -> Terms.isListed(term) && term.slug().equals(label.slug()))
                 .toList();
-        return !Terms.isListed(label)
+        return match.length() == 1
+                && !Terms.isListed(label)
                 && !listed.isEmpty()
                 && listed.stream().noneMatch(term -> term.sense().fits(around));
     }

@@ -36,6 +36,8 @@ final class Terms {
     private static final Pattern DENIAL = Pattern.compile("(?:doesn't|does not|didn't|can't|never|no|not) ");
 
     private final Matcher<Term> matcher;
+    private final List<List<String>> sides =
+            Lexicon.named("narration-sides", "term", "side").rows();
     private final Kinds kinds;
     private final Taxonomy taxonomy;
 
@@ -50,7 +52,7 @@ final class Terms {
             Sense sense = new Sense(row.get(2), bases::base);
             Band band = Band.valueOf(row.get(4).toUpperCase(java.util.Locale.ROOT));
             for (String words : Phrasings.of(groups.spelled(row.get(0)))) {
-                builder.add(words, new Term(row.get(1), SPOKEN, sense, row.get(3), band));
+                builder.add(words, new Term(row.get(1), SPOKEN, sense, side(row.get(1), row.get(3)), band));
             }
         }
         Sense any = new Sense("-", bases::base);
@@ -64,7 +66,7 @@ final class Terms {
                                                 concept.slug(),
                                                 kind.rank() * LABELS + telling(label.kind()),
                                                 any,
-                                                "",
+                                                side(concept.slug(), ""),
                                                 Band.SURE));
                             }
                         })));
@@ -74,6 +76,15 @@ final class Terms {
     /** Whether a term stands in the word list, not only among the labels. */
     static boolean isListed(Term term) {
         return term.rank() == SPOKEN;
+    }
+
+    /** The side that words say, or else the one that lies in the term. */
+    private String side(String slug, String said) {
+        return sides.stream()
+                .filter(row -> said.isEmpty() && taxonomy.isA(slug, row.get(0)))
+                .map(row -> row.get(1))
+                .findFirst()
+                .orElse(said);
     }
 
     private static int telling(Label.Kind kind) {

@@ -176,7 +176,8 @@ final class Attributes {
     /** "Never threatens the edge" is a fault of its own, and denies nothing behind it. */
     private boolean isOfTerm(Cues.Found cue, Hit hit) {
         return here.stream()
-                .anyMatch(place -> place.first() <= cue.first() && cue.end() <= place.end() && place.end() <= hit.first());
+                .anyMatch(place ->
+                        place.first() <= cue.first() && cue.end() <= place.end() && place.end() <= hit.first());
     }
 
     /** A command stands at the beginning of its sentence; without marks nobody can tell. */
@@ -195,7 +196,8 @@ final class Attributes {
     private boolean actsAnew(Cues.Found cue, Hit hit) {
         String key = tokens.get(hit.first()).key();
         boolean form = key.length() > SHORT_FORM && FORMS.stream().anyMatch(key::endsWith);
-        boolean verb = cue.act() != Cues.Act.NEG || tokens.get(cue.end() - 1).key().equals("not");
+        boolean verb =
+                cue.act() != Cues.Act.NEG || tokens.get(cue.end() - 1).key().equals("not");
         return verb
                 && form
                 && hit.first() > cue.end()

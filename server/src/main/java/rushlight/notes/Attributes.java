@@ -175,9 +175,7 @@ final class Attributes {
 
     /** "Never threatens the edge" is a fault of its own, and denies nothing behind it. */
     private boolean isOfTerm(Cues.Found cue, Hit hit) {
-        return here.stream()
-                .anyMatch(place ->
-                        place.first() <= cue.first() && cue.end() <= place.end() && place.end() <= hit.first());
+        return here.stream().anyMatch(term -> term.holds(cue.first(), cue.end()) && term.end() <= hit.first());
     }
 
     /** A command stands at the beginning of its sentence; without marks nobody can tell. */

@@ -28,7 +28,12 @@ final class Terms {
     record Term(String slug, int rank, Sense sense, String side, Band band) {}
 
     /** Words that may mean some terms. */
-    record Place(int first, int end, int from, int to, List<Term> terms) {}
+    record Place(int first, int end, int from, int to, List<Term> terms) {
+        /** Whether these tokens are among its own. */
+        boolean holds(int begin, int behind) {
+            return first <= begin && behind <= end;
+        }
+    }
 
     private static final int SPOKEN = -100;
     private static final int FAULT = 11;

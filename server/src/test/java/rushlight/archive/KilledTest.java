@@ -31,10 +31,7 @@ import org.apache.lucene.util.BytesRef;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.extension.AnnotatedElementContext;
-import org.junit.jupiter.api.extension.ExtensionContext;
 import org.junit.jupiter.api.io.TempDir;
-import org.junit.jupiter.api.io.TempDirFactory;
 import rushlight.store.Whole;
 
 /**
@@ -50,24 +47,8 @@ class KilledTest {
     private static final int LONGEST_MILLIS = 900;
     private static final Book BOOK = Book.packaged();
 
-    @TempDir(factory = MemoryDisk.class)
+    @TempDir
     private Path home;
-
-    /**
-     * A disk in memory where there is a large one. What is killed here is a program, and what it gave to the system stays
-     * given; so waiting for a real disk, thousands of times, would show nothing more.
-     */
-    private static final class MemoryDisk implements TempDirFactory {
-        private static final Path MEMORY = Path.of("/dev/shm");
-        private static final long ENOUGH = 4L << 30;
-
-        @Override
-        public Path createTempDirectory(AnnotatedElementContext element, ExtensionContext test) throws IOException {
-            boolean isLarge =
-                    Files.isWritable(MEMORY) && Files.getFileStore(MEMORY).getUsableSpace() > ENOUGH;
-            return isLarge ? Files.createTempDirectory(MEMORY, "killed") : Files.createTempDirectory("killed");
-        }
-    }
 
     @Test
     void killed_at_any_point_nothing_acknowledged_is_lost_nothing_is_half_and_the_index_is_as_if_made_anew()

@@ -18,7 +18,6 @@ import rushlight.knowledge.BrokenBookException;
 import rushlight.store.Holdings;
 import rushlight.store.Store;
 import rushlight.store.UnreadableStatementsException;
-import rushlight.store.Whole;
 
 /**
  * Makes a data folder of a backup. It is built beside its place and counted there; only what is whole is moved into it, in
@@ -66,7 +65,6 @@ public final class Restoring {
             Path built = Files.createTempDirectory(parent(place), place.getFileName() + ".restoring-");
             try {
                 Optional<String> unread = build(backup, built);
-                Whole.letGo(built.resolve(Archive.STORE));
                 Optional<Path> aside = moveIn(built, place, taken);
                 return new Restored(backup.manifest(), aside, unread);
             } finally {

@@ -20,6 +20,7 @@ import org.apache.jena.query.DatasetFactory;
 import org.apache.jena.sparql.core.DatasetGraph;
 import org.apache.jena.sys.JenaSystem;
 import org.apache.jena.tdb2.DatabaseMgr;
+import org.apache.jena.tdb2.sys.TDBInternal;
 import org.apache.jena.vocabulary.RDFS;
 import rushlight.film.Game;
 import rushlight.film.Log;
@@ -85,8 +86,7 @@ public final class Store implements AutoCloseable {
      * @return the new revision
      */
     public long replace(Collection<Classified> logs, String rules, Instant when) {
-        Change.Note note = Change.Note.of(Change.Kind.IMPORT, "");
-        return change(new Change(logs, List.of(), List.of(), note), rules, when);
+        return change(new Change(logs, List.of(), List.of(), Change.Note.of(Change.Kind.IMPORT, "")), rules, when);
     }
 
     /**
@@ -241,9 +241,10 @@ public final class Store implements AutoCloseable {
         });
     }
 
-    /** Closes it; the library remembers the folder until the program ends, or until it is {@link Whole#letGo let go}. */
+    /** Closes it, so that its folder can be moved or opened by another program; the library collects garbage meanwhile. */
     @Override
     public void close() {
         data.close();
+        folder.ifPresent(at -> TDBInternal.expel(data, true));
     }
 }

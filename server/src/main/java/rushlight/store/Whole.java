@@ -2,7 +2,6 @@ package rushlight.store;
 
 import java.io.InputStream;
 import java.io.OutputStream;
-import java.nio.file.Path;
 import org.apache.jena.atlas.iterator.Iter;
 import org.apache.jena.riot.Lang;
 import org.apache.jena.riot.RDFParser;
@@ -10,8 +9,6 @@ import org.apache.jena.riot.RiotException;
 import org.apache.jena.riot.system.ErrorHandlerFactory;
 import org.apache.jena.riot.system.StreamRDFLib;
 import org.apache.jena.riot.writer.NQuadsWriter;
-import org.apache.jena.tdb2.DatabaseMgr;
-import org.apache.jena.tdb2.sys.TDBInternal;
 
 /** A whole store as lines of N-Quads (W3C, RDF 1.1 N-Quads), one statement at a time, however many there are. */
 public final class Whole {
@@ -56,13 +53,5 @@ public final class Whole {
     /** How much of everything there is. */
     public Holdings holdings() {
         return transactions.read(Holdings::of);
-    }
-
-    /**
-     * Lets the library forget the folder of a store that was closed, so that it can be moved, or written by another program,
-     * and opened again by this one. The library collects all garbage meanwhile: that is too slow for every close.
-     */
-    public static void letGo(Path folder) {
-        TDBInternal.expel(DatabaseMgr.connectDatasetGraph(folder.toString()), true);
     }
 }

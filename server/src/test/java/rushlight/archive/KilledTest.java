@@ -32,7 +32,6 @@ import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import rushlight.store.Whole;
 
 /**
  * The power goes, the laptop lid falls, somebody kills the program: what was said to be stored is stored, nothing is half
@@ -111,7 +110,6 @@ class KilledTest {
         KilledScript script = new KilledScript(0);
         int begun = 12;
         KilledWriter.write(BOOK, 0, folder(0), 0, begun);
-        letGo(0);
         long nodes = largest(folder(0).resolve("store"));
         // A limit on the length of files stands in for a full disk: the system refuses the write in the same place.
         List<String> command =
@@ -175,7 +173,6 @@ class KilledTest {
         List<String> command = java();
         int[] last = new int[FOLDERS];
         for (int i = 0; i < FOLDERS; i++) {
-            letGo(i);
             last[i] = done[i] - 1;
             command.add(folder(i).toString());
             command.add(Integer.toString(done[i]));
@@ -210,14 +207,6 @@ class KilledTest {
             killer.join();
         }
         return last;
-    }
-
-    /** So that another program may write there. */
-    private void letGo(int number) {
-        Path store = folder(number).resolve(Archive.STORE);
-        if (Files.exists(store)) {
-            Whole.letGo(store);
-        }
     }
 
     private Path folder(int number) {

@@ -25,7 +25,6 @@ import rushlight.film.csv.FilmLogReader;
 import rushlight.film.csv.FilmLogWriter;
 import rushlight.film.csv.ReadResult;
 import rushlight.index.Count;
-import rushlight.store.Whole;
 
 /**
  * Measures everything at growing sizes of one folder, beside three other engines that count the same, and writes the table.
@@ -117,7 +116,6 @@ public final class AllBench {
             }
         }
         long peak = peak();
-        Whole.letGo(folder.resolve("store"));
         String started = Started.on(folder);
         long empty = kept();
         long start = System.nanoTime();

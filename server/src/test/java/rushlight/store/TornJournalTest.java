@@ -17,6 +17,7 @@ import org.apache.jena.sparql.core.DatasetGraph;
 import org.apache.jena.sparql.sse.SSE;
 import org.apache.jena.system.Txn;
 import org.apache.jena.tdb2.DatabaseMgr;
+import org.apache.jena.tdb2.sys.TDBInternal;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
@@ -40,7 +41,7 @@ class TornJournalTest {
     void film_is_stored_and_the_program_ends() {
         DatasetGraph data = DatabaseMgr.connectDatasetGraph(folder.toString());
         Txn.executeWrite(data, () -> data.add(SSE.parseQuad("(_ <ex:rep> <ex:has> 'bull rush')")));
-        Whole.letGo(folder);
+        TDBInternal.expel(data, true);
         journal = folder.resolve("Data-0001").resolve("journal.jrnl");
     }
 
@@ -106,7 +107,7 @@ class TornJournalTest {
         try {
             return Txn.calculateRead(data, () -> (long) data.getDefaultGraph().size());
         } finally {
-            Whole.letGo(folder);
+            TDBInternal.expel(data, true);
         }
     }
 

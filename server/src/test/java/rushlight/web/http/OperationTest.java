@@ -157,7 +157,7 @@ class OperationTest {
                 .filteredOn(l -> l.contains("\"broke\""))
                 .singleElement()
                 .satisfies(l -> assertThat(l)
-                        .contains(id, "/api/prospects/{id}/assessment", "rushlight.index.")
+                        .contains(id, "/api/prospects/{id}/assessment", "rushlight.store.")
                         .doesNotContain("penwick"));
     }
 

@@ -73,9 +73,10 @@ public final class Erasing {
         }
     }
 
-    private void finish() {
-        store.personal().compact();
+    /** First the index, which is of no use as it is; then the files, for which there may be no room. */
+    void finish() {
         index.fill();
+        store.personal().compact();
         try {
             Files.deleteIfExists(folder.resolve(UNFINISHED));
         } catch (IOException e) {
@@ -83,9 +84,10 @@ public final class Erasing {
         }
     }
 
-    private void begin() {
+    /** Notes that somebody goes, until {@link #finish} has seen to it that nothing of him is left in the files. */
+    void begin() {
         try {
-            Files.writeString(folder.resolve(UNFINISHED), "Erasing was cut short; the next erasing finishes it.\n");
+            Files.writeString(folder.resolve(UNFINISHED), "Erasing was cut short; the next opening finishes it.\n");
         } catch (IOException e) {
             throw new UncheckedIOException(folder.toString(), e);
         }

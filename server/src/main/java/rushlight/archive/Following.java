@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.Supplier;
 import rushlight.film.Identity;
@@ -22,6 +23,7 @@ public final class Following {
     private final Store store;
     private final Elsewhere elsewhere;
     private final Indexing index;
+    private final Erasing erasing;
     private final ReentrantLock one = new ReentrantLock(true);
     private List<String> notes = List.of();
 
@@ -30,6 +32,7 @@ public final class Following {
         this.store = store;
         this.elsewhere = store.elsewhere();
         this.index = index;
+        this.erasing = new Erasing(folder, store, index, one);
         elsewhere.whenStale(this::catchUp);
     }
 
@@ -40,6 +43,7 @@ public final class Following {
      * @param isAsBefore whether it was kept there before, so that it may be read without it
      */
     void begin(boolean isSaid, boolean isAsBefore) {
+        elsewhere.tidy();
         if (elsewhere.address().isEmpty()) {
             elsewhere.detach();
             return;
@@ -50,14 +54,15 @@ public final class Following {
                     "The film of this folder is kept at " + elsewhere.address().get() + ".");
         }
         try {
-            Aligned done = align();
+            Aligned done = align(isSaid);
             switch (done.how()) {
                 case SENT -> found.add("The store there was empty and has the film of this folder now.");
                 case CONTINUED, REPLACED -> found.add("Fetched what was changed there.");
                 case NOTHING -> {}
             }
         } catch (RemoteStoreException e) {
-            if (!e.isAway() || !isAsBefore || !elsewhere.wasInStep()) {
+            boolean isGone = e.kind() == Kind.EMPTIED;
+            if (!(e.isAway() || isGone) || !isAsBefore || !elsewhere.wasInStep()) {
                 throw e;
             }
             found.add(e.getMessage()
@@ -94,7 +99,7 @@ public final class Following {
      */
     public void catchUp() {
         if (!elsewhere.isInStep()) {
-            align();
+            align(false);
         }
     }
 
@@ -119,27 +124,36 @@ public final class Following {
         });
     }
 
-    private Aligned align() {
+    private Aligned align(boolean mayBegin) {
         one.lock();
         try {
-            Aligned done = elsewhere.align(index::doubt);
+            AtomicBoolean isReplacing = new AtomicBoolean();
+            Aligned done = elsewhere.align(mayBegin, () -> {
+                isReplacing.set(true);
+                beforeReplacing();
+            });
             switch (done.how()) {
                 case CONTINUED -> {
                     believe();
                     index.catchUpNow();
                 }
-                case REPLACED -> {
-                    believe();
-                    // Whoever was erased there shall not be left in the files here.
-                    store.personal().compact();
-                    index.fill();
-                }
+                case REPLACED -> believe();
                 case NOTHING, SENT -> {}
+            }
+            if (isReplacing.get()) {
+                // Whoever was erased there shall not be left in the files here.
+                erasing.finish();
             }
             return done;
         } finally {
             one.unlock();
         }
+    }
+
+    /** Should it be cut off from here on, the next opening writes index and files anew. */
+    void beforeReplacing() {
+        erasing.begin();
+        index.doubt();
     }
 
     /** Whoever came to the film elsewhere is believed after those this folder knows, in the order in which they came. */

@@ -65,6 +65,10 @@ final class Indexing implements AutoCloseable {
             catchUpAnew();
             return;
         }
+        if (known().isEmpty()) {
+            catchUp(); // filling it was cut off: nobody shall take it for whole
+            return;
+        }
         guarded(() -> index.update(facts, gone, prospects, new IndexState(revision, fingerprint())));
     }
 
@@ -85,7 +89,7 @@ final class Indexing implements AutoCloseable {
 
     /** Is of no book until it is filled: should that not come, the next opening makes it anew. What it holds stays. */
     synchronized void doubt() {
-        guarded(() -> index.update(Stream.empty(), List.of(), List.of(), new IndexState(store.revision(), NO_BOOK)));
+        guarded(() -> index.mark(new IndexState(store.revision(), NO_BOOK)));
     }
 
     /** Follows whatever the store has and this has not. */
@@ -109,7 +113,7 @@ final class Indexing implements AutoCloseable {
 
     private void catchUp() {
         long revision = store.revision();
-        Optional<IndexState> state = index.state().filter(s -> s.fingerprint().equals(fingerprint()));
+        Optional<IndexState> state = known();
         if (state.isEmpty()) {
             classify(store.classifiedOtherwise(fingerprint()));
             guarded(this::indexAll);
@@ -121,6 +125,11 @@ final class Indexing implements AutoCloseable {
             guarded(() ->
                     index.update(read(changed), gone, store.prospects(), new IndexState(revision, fingerprint())));
         }
+    }
+
+    /** What it holds, where that was classified by this book. */
+    private Optional<IndexState> known() {
+        return index.state().filter(s -> s.fingerprint().equals(fingerprint()));
     }
 
     private synchronized void catchUpAnew() {

@@ -4,11 +4,16 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import rushlight.store.FullDiskException;
 import rushlight.store.RemoteAddress;
 import rushlight.store.Store;
 
 /** Opens a data folder, piece by piece; what was opened is closed again where a later piece fails. */
 final class Opening {
+    private static final Logger LOG = LoggerFactory.getLogger(Opening.class);
+
     private final Path folder;
     private final KeptAt place;
 
@@ -33,10 +38,19 @@ final class Opening {
             Following following = new Following(folder, store, index);
             begin(following, address.map(RemoteAddress::text));
             index.catchUpNow();
+            finishErasing(new Erasing(folder, store, index, following.one()));
             return new Archive(folder, lock, book, store, index, following);
         } catch (RuntimeException e) {
             close(lock, store, index);
             throw e;
+        }
+    }
+
+    private static void finishErasing(Erasing erasing) {
+        try {
+            erasing.finishLast();
+        } catch (FullDiskException e) {
+            LOG.warn("An erasing that was cut short waits for room on the disk: {}", e.getMessage());
         }
     }
 

@@ -35,9 +35,10 @@ final class Archives implements AutoCloseable {
     /**
      * Opens a data folder for each team, by the names of the folders in one.
      *
+     * @param place names no store, for each folder remembers its own, but perhaps who asks there
      * @throws FolderException where there is no team
      */
-    static Archives ofTeams(Path home, PrintWriter err) {
+    static Archives ofTeams(Path home, StorePlace place, PrintWriter err) {
         List<Path> folders;
         try (Stream<Path> all = Files.list(home)) {
             folders = all.filter(Files::isDirectory)
@@ -52,7 +53,7 @@ final class Archives implements AutoCloseable {
                     + ". Make one with its first account: rushlight user add NAME --role administrator --teams DIR"
                     + " --team TEAM");
         }
-        Archives archives = new Archives(new StorePlace(), err);
+        Archives archives = new Archives(place, err);
         try {
             folders.forEach(folder -> archives.open(String.valueOf(folder.getFileName()), folder));
         } catch (RuntimeException e) {

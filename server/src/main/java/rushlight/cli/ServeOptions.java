@@ -59,7 +59,7 @@ final class ServeOptions {
 
     /** Opens the film of all teams, or of one data folder. */
     Archives open(Path folder, PrintWriter err) {
-        return teams.map(dir -> Archives.ofTeams(dir, err)).orElseGet(() -> Archives.of(folder, place, err));
+        return teams.map(dir -> Archives.ofTeams(dir, place, err)).orElseGet(() -> Archives.of(folder, place, err));
     }
 
     /** Whether it was said where the film is kept. */

@@ -6,7 +6,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.ScheduledFuture;
 import java.util.concurrent.TimeUnit;
-import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.concurrent.atomic.AtomicReference;
 import rushlight.archive.Following;
 
 /** Looks, while film is served, whether others have changed it where it is kept, and fetches what they changed. */
@@ -33,22 +33,23 @@ final class Watch implements AutoCloseable {
         if (!following.isElsewhere()) {
             return;
         }
-        AtomicBoolean isAway = new AtomicBoolean();
+        AtomicReference<String> trouble = new AtomicReference<>("");
         // What it does tells its own failures.
         ScheduledFuture<?> unused = clock.scheduleWithFixedDelay(
-                () -> look(following, isAway), every.toMillis(), every.toMillis(), TimeUnit.MILLISECONDS);
+                () -> look(following, trouble), every.toMillis(), every.toMillis(), TimeUnit.MILLISECONDS);
     }
 
-    /** Whatever happens is told once, and looked at again the next time. */
-    private void look(Following following, AtomicBoolean isAway) {
+    /** Whatever happens is told once, until something else does, and looked at again the next time. */
+    private void look(Following following, AtomicReference<String> trouble) {
         try {
             following.catchUp();
-            if (isAway.getAndSet(false)) {
+            if (!trouble.getAndSet("").isEmpty()) {
                 say("The store that the film is kept in answers again.");
             }
         } catch (RuntimeException e) {
-            if (!isAway.getAndSet(true)) {
-                say(e.getMessage() + " The film is shown as it was; rushlight looks again every " + EVERY.toSeconds()
+            String now = String.valueOf(e.getMessage());
+            if (!trouble.getAndSet(now).equals(now)) {
+                say(now + " The film is shown as it was; rushlight looks again every " + EVERY.toSeconds()
                         + " seconds.");
             }
         }
@@ -61,7 +62,8 @@ final class Watch implements AutoCloseable {
 
     @Override
     public void close() {
-        clock.shutdownNow();
+        // Not by an interrupt: it would close the files of the store and the index under whoever reads them.
+        clock.shutdown();
         try {
             clock.awaitTermination(EVERY.toSeconds(), TimeUnit.SECONDS);
         } catch (InterruptedException e) {

@@ -118,6 +118,11 @@ public final class RepIndex implements AutoCloseable {
         });
     }
 
+    /** Names another state for what it holds; the disk has it at once. */
+    public void mark(IndexState state) {
+        write(state, true, () -> {});
+    }
+
     /** Makes the whole index again. */
     public void rebuild(Stream<LogFacts> logs, Collection<Prospect> prospects, IndexState state) {
         write(state, true, () -> {

@@ -42,37 +42,39 @@ final class Agreeing {
         }
         Standing here = Standing.of(data);
         String old = here.stamp().orElseThrow(store::neverInStep);
-        String next = Standing.fresh();
+        String fresh = Standing.fresh();
+        Standing next = here.changedTo(fresh);
         try {
-            store.change(difference, old, next);
+            store.change(difference, here, next);
         } catch (RemoteStoreException e) {
             if (e.kind() != Kind.AWAY) {
                 throw e;
             }
-            findOut(old, e);
+            findOut(here, old, e);
         }
-        if (!isStanding(next)) {
-            throw store.stale();
+        Standing now = asked();
+        if (!now.stamp().equals(next.stamp())) {
+            throw now.wasAt(fresh) ? store.overtaken() : store.stale();
         }
-        here.at(next).write(data);
+        next.write(data);
         agreed = true;
     }
 
-    private boolean isStanding(String next) {
+    private Standing asked() {
         try {
-            return standing().equals(Optional.of(next));
+            return standing();
         } catch (RemoteStoreException e) {
             throw store.undecided(e);
         }
     }
 
     /** No answer came, or one that says nothing: the change is done, or is kept from being done later. */
-    private void findOut(String old, RemoteStoreException why) {
+    private void findOut(Standing here, String old, RemoteStoreException why) {
         Optional<String> bar = Optional.of(Standing.fresh());
         try {
-            if (standing().equals(Optional.of(old))) {
-                store.restamp(old, bar.get());
-                barred = standing().equals(bar) ? bar : Optional.empty();
+            if (standing().stamp().equals(Optional.of(old))) {
+                store.restamp(here, bar.get());
+                barred = standing().stamp().equals(bar) ? bar : Optional.empty();
             }
         } catch (RemoteStoreException e) {
             throw store.undecided(e);
@@ -83,10 +85,10 @@ final class Agreeing {
     }
 
     /** The state that stands there; a connection that just broke is given some time to be had again. */
-    private Optional<String> standing() {
+    private Standing standing() {
         for (int tries = 1; ; tries++) {
             try {
-                return store.state().stamp();
+                return store.state();
             } catch (RemoteStoreException e) {
                 if (!e.isAway() || tries == TRIES) {
                     throw e;

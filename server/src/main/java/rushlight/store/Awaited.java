@@ -3,16 +3,20 @@ package rushlight.store;
 import java.io.FilterInputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.net.http.HttpTimeoutException;
 import java.time.Duration;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.Executor;
 import java.util.concurrent.TimeUnit;
+import org.jspecify.annotations.Nullable;
 
 /** What comes over the line; where nothing comes for too long, it is broken off. */
 final class Awaited extends FilterInputStream {
     private final Duration patience;
     private volatile long lastHeard = System.nanoTime();
     private volatile boolean closed;
+    private volatile boolean isLate;
+    private volatile @Nullable IOException broke;
 
     Awaited(InputStream in, Duration patience) {
         super(in);
@@ -22,17 +26,30 @@ final class Awaited extends FilterInputStream {
 
     @Override
     public int read() throws IOException {
-        int read = super.read();
-        lastHeard = System.nanoTime();
-        return read;
+        byte[] one = new byte[1];
+        int read = read(one, 0, 1);
+        return read < 0 ? read : one[0] & 0xff;
     }
 
     @Override
     public int read(byte[] into, int offset, int length) throws IOException {
         lastHeard = System.nanoTime();
-        int read = super.read(into, offset, length);
-        lastHeard = System.nanoTime();
-        return read;
+        try {
+            int read = super.read(into, offset, length);
+            if (read < 0 && isLate) {
+                throw new HttpTimeoutException("Nothing came any more.");
+            }
+            lastHeard = System.nanoTime();
+            return read;
+        } catch (IOException e) {
+            broke = isLate ? new HttpTimeoutException("Nothing came any more.") : e;
+            throw broke;
+        }
+    }
+
+    /** What broke it off, where that happened; whoever reads it may make something else of that. */
+    @Nullable IOException broke() {
+        return broke;
     }
 
     @Override
@@ -51,6 +68,7 @@ final class Awaited extends FilterInputStream {
                 look();
                 return;
             }
+            isLate = true;
             try {
                 close();
             } catch (IOException e) {

@@ -4,11 +4,9 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.apache.jena.graph.Node;
 import org.apache.jena.graph.Triple;
 import org.apache.jena.riot.system.StreamRDF;
@@ -27,42 +25,51 @@ import rushlight.store.RemoteStoreException.Kind;
  */
 final class Fetching {
     private static final int TRIES = 3;
+    private static final Node ERASED = Literals.of(Change.Kind.ERASE.slug());
 
     /** Up to so many statements are laid down in memory, some hundred bytes each; more of them on the disk. */
     private static final long IN_MEMORY = 300_000;
 
-    private static final String BESIDE = ".fetching";
-
     private final Transactions here;
     private final RemoteStore there;
     private final Optional<Path> folder;
+    private final long inMemory;
 
     Fetching(Transactions here, RemoteStore there, Optional<Path> folder) {
+        this(here, there, folder, IN_MEMORY);
+    }
+
+    /** The same with room in memory for so many statements. */
+    Fetching(Transactions here, RemoteStore there, Optional<Path> folder, long inMemory) {
         this.here = here;
         this.there = there;
         this.folder = folder;
+        this.inMemory = inMemory;
     }
 
     /** @param beforeReplacing called before anything is committed that does not follow on what was here */
     Aligned fetch(Runnable beforeReplacing) {
-        Optional<Path> place = folder.filter(any -> there.size() > IN_MEMORY)
-                .map(store -> store.resolveSibling(store.getFileName() + BESIDE));
-        place.ifPresent(Fetching::remove);
+        folder.ifPresent(Beside::clear);
+        Optional<Path> place = folder.filter(any -> there.size() > inMemory).map(Beside::of);
         DatasetGraph fetched = here.room().told(() -> beside(place));
+        Optional<String> before = here.read(Standing::of).stamp();
         try {
             Standing standing = here.room().guarded(() -> load(fetched));
             boolean follows = Txn.calculateRead(fetched, () -> here.read(data -> follows(data, fetched)));
             if (!follows) {
                 beforeReplacing.run();
             }
-            long changed = Txn.calculateRead(fetched, () -> here.alone(data -> take(data, fetched, standing)));
-            return new Aligned(follows ? How.CONTINUED : How.REPLACED, changed);
+            How how = follows ? How.CONTINUED : How.REPLACED;
+            return Txn.calculateRead(
+                    fetched,
+                    // What was fetched may be older than what others of this program agreed and wrote here meanwhile.
+                    () -> here.alone(data -> Standing.of(data).stamp().equals(before)
+                            ? new Aligned(how, take(data, fetched, standing))
+                            : new Aligned(How.NOTHING, 0)));
         } finally {
             fetched.close();
-            place.ifPresent(path -> {
-                TDBInternal.expel(fetched, true);
-                remove(path);
-            });
+            place.ifPresent(path -> TDBInternal.expel(fetched, true));
+            folder.ifPresent(Beside::clear);
         }
     }
 
@@ -105,12 +112,17 @@ final class Fetching {
         there.fetch(graph, into);
     }
 
-    /** Whether all that the history here tells is told there, too, and more. */
+    /**
+     * Whether all that the history here tells is told there, too, and more; but nobody was erased since, for of somebody without
+     * film the history told nothing that could be missing.
+     */
     private static boolean follows(DatasetGraph data, DatasetGraph fetched) {
         long revision = StoredRevision.current(data);
         return revision > 0
                 && revision <= StoredRevision.current(fetched)
-                && data.stream(Addresses.HISTORY, Node.ANY, Node.ANY, Node.ANY).allMatch(fetched::contains);
+                && data.stream(Addresses.HISTORY, Node.ANY, Node.ANY, Node.ANY).allMatch(fetched::contains)
+                && fetched.stream(Addresses.HISTORY, Node.ANY, Terms.CHANGE_KIND, ERASED)
+                        .allMatch(data::contains);
     }
 
     private static long take(DatasetGraph data, DatasetGraph fetched, Standing standing) {
@@ -141,20 +153,5 @@ final class Fetching {
                     return DatabaseMgr.connectDatasetGraph(path.toString());
                 })
                 .orElseGet(DatabaseMgr::createDatasetGraph);
-    }
-
-    private static void remove(Path folder) {
-        if (!Files.exists(folder)) {
-            return;
-        }
-        List<Path> all = new ArrayList<>();
-        try (Stream<Path> walk = Files.walk(folder)) {
-            walk.sorted((a, b) -> b.compareTo(a)).forEach(all::add);
-            for (Path path : all) {
-                Files.deleteIfExists(path);
-            }
-        } catch (IOException e) {
-            throw new UncheckedIOException(folder.toString(), e);
-        }
     }
 }

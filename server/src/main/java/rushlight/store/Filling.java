@@ -28,7 +28,8 @@ final class Filling {
     }
 
     Aligned begin() {
-        Standing mine = new Standing(Optional.of(Standing.fresh()), Optional.empty(), Optional.of(Standing.fresh()));
+        Standing mine = new Standing(
+                Optional.of(Standing.fresh()), Optional.empty(), Optional.of(Standing.fresh()), Optional.empty());
         Standing before = here.read(Standing::of);
         // First here, so that this folder knows its own mark if it is cut off.
         note(mine);
@@ -36,13 +37,22 @@ final class Filling {
             there.beginFilling(mine.lineage().orElseThrow(), mine.filling().orElseThrow());
             demand(mine, there.state());
         } catch (RemoteStoreException e) {
-            if (e.kind() == Kind.UNFIT) {
-                there.forgetFilling(mine.lineage().orElseThrow(), mine.filling().orElseThrow());
+            if (!e.isAway()) {
+                forget(mine, e);
                 note(before);
             }
             throw e;
         }
         return fill(mine);
+    }
+
+    /** A store that lets nothing be begun may not let it be taken back either: why it did not begin is what is told. */
+    private void forget(Standing mine, RemoteStoreException why) {
+        try {
+            there.forgetFilling(mine.lineage().orElseThrow(), mine.filling().orElseThrow());
+        } catch (RemoteStoreException e) {
+            why.addSuppressed(e);
+        }
     }
 
     Aligned resume(Standing mine) {

@@ -36,16 +36,20 @@ final class Guarded {
         return modify(List.of(), added, new ElementFilter(new E_NotExists(anything)));
     }
 
-    /** Takes out and puts in what was laid down beside the film, provided that a statement stands; then clears that away. */
-    static UpdateRequest update(Staged staged, Quad standing, Quad next) {
+    /**
+     * Takes out and puts in what was laid down beside the film, provided that a statement stands and all of it still lies
+     * there; then clears that away.
+     */
+    static UpdateRequest update(Staged staged, Collection<Quad> removed, Collection<Quad> added, Quad standing) {
         UpdateModify modify = new UpdateModify();
-        modify.getDeleteAcc().addQuad(standing);
-        modify.getInsertAcc().addQuad(next);
+        removed.forEach(quad -> modify.getDeleteAcc().addQuad(named(quad)));
+        added.forEach(quad -> modify.getInsertAcc().addQuad(named(quad)));
         ElementUnion any = new ElementUnion();
         staged.removed().forEach((graph, place) -> modify.getDeleteAcc().addQuad(all(graph, place, any)));
         staged.added().forEach((graph, place) -> modify.getInsertAcc().addQuad(all(graph, place, any)));
         ElementGroup group = new ElementGroup();
         group.addElement(block(standing.getGraph(), standing.asTriple()));
+        staged.witnesses().forEach(quad -> group.addElement(block(quad.getGraph(), quad.asTriple())));
         group.addElement(any);
         modify.setElement(group);
         UpdateRequest request = new UpdateRequest(modify);

@@ -70,15 +70,20 @@ public record RemoteAddress(String text, URI query, URI update, URI data) {
             if (!List.of("http", "https").contains(scheme(uri))
                     || uri.getHost() == null
                     || uri.getRawFragment() != null) {
-                throw unfit("\"" + text + "\" is no address of a store. One looks like https://film.example/edges.");
+                throw none(text);
             }
             return uri;
         } catch (URISyntaxException e) {
-            throw unfit(
-                    text.contains("@")
-                            ? "This is no address of a store. One looks like https://film.example/edges, without name and password."
-                            : "\"" + text + "\" is no address of a store. One looks like https://film.example/edges.");
+            throw none(text);
         }
+    }
+
+    /** Where it may hold a password, it is not repeated. */
+    private static RemoteStoreException none(String text) {
+        return unfit(
+                text.contains("@")
+                        ? "This is no address of a store. One looks like https://film.example/edges, without name and password."
+                        : "\"" + text + "\" is no address of a store. One looks like https://film.example/edges.");
     }
 
     private static String scheme(URI uri) {

@@ -15,6 +15,7 @@ import java.time.Duration;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
+import org.apache.jena.atlas.RuntimeIOException;
 import org.apache.jena.graph.Graph;
 import org.apache.jena.graph.Node;
 import org.apache.jena.query.QueryExecution;
@@ -26,15 +27,18 @@ import org.apache.jena.riot.RDFDataMgr;
 import org.apache.jena.riot.RDFFormat;
 import org.apache.jena.riot.RDFLanguages;
 import org.apache.jena.riot.RDFParser;
+import org.apache.jena.riot.RiotException;
 import org.apache.jena.riot.system.ErrorHandlerFactory;
 import org.apache.jena.riot.system.StreamRDF;
 import org.apache.jena.sparql.core.Quad;
 import org.apache.jena.update.Update;
 import org.apache.jena.update.UpdateRequest;
+import org.jspecify.annotations.Nullable;
 
 /** Speaks the protocols of SPARQL 1.1 with a store on another machine. Every failure is told as a sentence. */
 final class RemoteClient {
     private static final int SUCCESS = 2;
+    private static final int GONE = 404;
     private static final String LINES = "application/n-triples, text/turtle;q=0.5";
 
     private final RemoteAddress address;
@@ -52,7 +56,10 @@ final class RemoteClient {
                 .connectTimeout(patience);
         login.ifPresent(who -> builder.authenticator(new Authenticator() {
             @Override
-            protected PasswordAuthentication getPasswordAuthentication() {
+            protected @Nullable PasswordAuthentication getPasswordAuthentication() {
+                if (getRequestorType() != RequestorType.SERVER) {
+                    return null; // a proxy in between is not who the password is for
+                }
                 return new PasswordAuthentication(who.user(), who.password().toCharArray());
             }
         }));
@@ -128,7 +135,10 @@ final class RemoteClient {
                 .build();
         failures.told(() -> {
             HttpResponse<InputStream> answer = sent(request);
-            try (InputStream in = new Awaited(answer.body(), patience)) {
+            try (Awaited in = new Awaited(answer.body(), patience)) {
+                if (answer.statusCode() == GONE && !Quad.isDefaultGraph(graph)) {
+                    return; // emptied since it was listed
+                }
                 if (answer.statusCode() / 100 != SUCCESS) {
                     throw failures.answered(answer.statusCode(), null);
                 }
@@ -137,15 +147,25 @@ final class RemoteClient {
                         .orElse("")
                         .replaceAll(";.*", "")
                         .strip());
-                RDFParser.source(in)
-                        .lang(lang == null ? Lang.NTRIPLES : lang)
-                        .base(from.toString())
-                        .errorHandler(ErrorHandlerFactory.errorHandlerStrictNoLogging)
-                        .parse(into);
+                parse(in, lang == null ? Lang.NTRIPLES : lang, from, into);
             } catch (IOException e) {
                 throw failures.broken(e);
             }
         });
+    }
+
+    private void parse(Awaited in, Lang lang, URI from, StreamRDF into) {
+        try {
+            RDFParser.source(in)
+                    .lang(lang)
+                    .base(from.toString())
+                    .errorHandler(ErrorHandlerFactory.errorHandlerStrictNoLogging)
+                    .parse(into);
+        } catch (RiotException | RuntimeIOException e) {
+            // The reader takes a line that broke for the end of what it reads, and finds that badly written.
+            IOException broke = in.broke();
+            throw broke == null ? e : failures.broken(broke);
+        }
     }
 
     private HttpResponse<InputStream> sent(HttpRequest request) {

@@ -64,8 +64,8 @@ public final class RemoteStore {
      * @throws RemoteStoreException where it cannot be reached, or keeps no graph apart from the others
      */
     Standing state() {
-        String[] found = new String[3];
-        List<Node> names = List.of(Standing.LINEAGE, Standing.STAMP, Standing.FILLING);
+        String[] found = new String[4];
+        List<Node> names = List.of(Standing.LINEAGE, Standing.STAMP, Standing.FILLING, Standing.MADE);
         client.select(ASK_STATE, row -> {
             if (row.getLiteral("isMixed").getBoolean()) {
                 throw mixed();
@@ -75,7 +75,7 @@ public final class RemoteStore {
                 found[at] = row.getLiteral("value").getLexicalForm();
             }
         });
-        return new Standing(told(found[0]), told(found[1]), told(found[2]));
+        return new Standing(told(found[0]), told(found[1]), told(found[2]), told(found[3]));
     }
 
     private static Optional<String> told(@Nullable String found) {
@@ -121,20 +121,26 @@ public final class RemoteStore {
         return !any[0] && graphs().isEmpty();
     }
 
-    /** Makes a change, provided that a state still stands; whether it did is to be asked afterwards. */
-    void change(Difference difference, String old, String next) {
-        Quad stamp = Standing.quad(Standing.STAMP, old);
-        Quad after = Standing.quad(Standing.STAMP, next);
+    /**
+     * Makes a change, provided that a state still stands; whether it did is to be asked afterwards.
+     *
+     * @param old that state, which has a stamp
+     * @param next the state it leads to
+     */
+    void change(Difference difference, Standing old, Standing next) {
+        Quad stamp = Standing.quad(Standing.STAMP, old.stamp().orElseThrow());
         if (difference.size() > Staged.SMALL) {
-            client.update(Guarded.update(Staged.lay(difference, this), stamp, after), difference.size());
+            Staged staged = Staged.lay(difference, this);
+            client.update(Guarded.update(staged, old.quads(), next.quads(), stamp), difference.size());
         } else {
-            client.update(Guarded.update(with(difference.removed(), stamp), with(difference.added(), after), stamp));
+            client.update(Guarded.update(
+                    with(difference.removed(), old.quads()), with(difference.added(), next.quads()), stamp));
         }
     }
 
     /** Gives the same film another stamp, provided that a state still stands. */
-    void restamp(String old, String next) {
-        change(new Difference(Set.of(), Set.of()), old, next);
+    void restamp(Standing old, String next) {
+        change(new Difference(Set.of(), Set.of()), old, old.at(next));
     }
 
     /** Begins to fill a store that is empty, provided that nobody else does. */
@@ -170,8 +176,8 @@ public final class RemoteStore {
         client.fetch(graph, into);
     }
 
-    private static List<Quad> with(Collection<Quad> quads, Quad another) {
-        return Stream.concat(quads.stream(), Stream.of(another)).toList();
+    private static List<Quad> with(Collection<Quad> quads, Collection<Quad> others) {
+        return Stream.concat(quads.stream(), others.stream()).toList();
     }
 
     RemoteStoreException stale() {
@@ -180,6 +186,14 @@ public final class RemoteStore {
                 "Somebody else has changed the film in the store at " + address
                         + " meanwhile. Nothing of yours was stored."
                         + " What he changed is in your folder now: look at it, and do it again.",
+                null);
+    }
+
+    RemoteStoreException overtaken() {
+        return new RemoteStoreException(
+                Kind.OVERTAKEN,
+                "Your change is stored at " + address + ", and somebody else has changed more after it. Your folder"
+                        + " fetches both: look at them, and do not make the change again.",
                 null);
     }
 

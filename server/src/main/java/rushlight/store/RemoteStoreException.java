@@ -14,6 +14,10 @@ public final class RemoteStoreException extends RuntimeException {
         REFUSED,
         /** Somebody else has changed it since this folder was in step with it. */
         STALE,
+        /** It has the change, and somebody else has changed it since; the change is not to be made again. */
+        OVERTAKEN,
+        /** It holds nothing any more, though this folder is a copy of what it held. */
+        EMPTIED,
         /** It is nothing that film could be kept in, or holds what must not be mixed with this folder's film. */
         UNFIT,
         /** It has the change, and the folder could not take it in yet. */

@@ -28,9 +28,10 @@ final class Replica {
     /**
      * Brings both to the same state: an empty store is filled, otherwise what it holds is fetched.
      *
+     * @param mayBegin whether a person just named the store, so that an empty one may be filled with what is here
      * @param beforeReplacing called before anything is committed that does not follow on what was here
      */
-    Aligned align(Runnable beforeReplacing) {
+    Aligned align(boolean mayBegin, Runnable beforeReplacing) {
         Standing remote = there.state();
         there.clearStaged(false);
         Standing local = here.read(Standing::of);
@@ -52,6 +53,10 @@ final class Replica {
         }
         if (!there.isEmpty()) {
             throw foreign();
+        }
+        // What was begun when the store was named, and broke off before anything reached it, may be begun again.
+        if (!mayBegin && local.filling().isEmpty()) {
+            throw emptied();
         }
         return new Filling(here, there).begin();
     }
@@ -81,6 +86,14 @@ final class Replica {
         return unfit(
                 "The store at " + there.address() + " holds something that Rushlight did not put there, and no film is"
                         + " put among it. Name an empty one. Nothing was changed.");
+    }
+
+    private RemoteStoreException emptied() {
+        return new RemoteStoreException(
+                Kind.EMPTIED,
+                "The store at " + there.address() + " holds nothing any more. To give it this folder's film, open it with"
+                        + " --store; the film is read here as it was. Nothing was changed.",
+                null);
     }
 
     private static RemoteStoreException unfit(String why) {

@@ -20,8 +20,9 @@ import org.apache.jena.sparql.graph.GraphFactory;
  *
  * @param removed by graph of the film, where the statements lie that are taken out of it
  * @param added by graph of the film, where the statements lie that are put into it
+ * @param witnesses one statement of every part that was laid down: where one is missing, the change is not whole any more
  */
-record Staged(Map<Node, Node> removed, Map<Node, Node> added) {
+record Staged(Map<Node, Node> removed, Map<Node, Node> added, List<Quad> witnesses) {
     /** Up to so many statements are named in the update itself. */
     static final int SMALL = 2_000;
 
@@ -32,17 +33,23 @@ record Staged(Map<Node, Node> removed, Map<Node, Node> added) {
     /** Lays a change down. */
     static Staged lay(Difference difference, RemoteStore there) {
         String start = START + Instant.now().toEpochMilli() + "-" + Standing.fresh() + "/";
-        return new Staged(
-                lay(difference.removed(), start + "removed/", there), lay(difference.added(), start + "added/", there));
+        List<Quad> witnesses = new ArrayList<>();
+        Map<Node, Node> removed = lay(difference.removed(), start + "removed/", there, witnesses);
+        Map<Node, Node> added = lay(difference.added(), start + "added/", there, witnesses);
+        return new Staged(removed, added, witnesses);
     }
 
-    private static Map<Node, Node> lay(Collection<Quad> quads, String start, RemoteStore there) {
+    private static Map<Node, Node> lay(
+            Collection<Quad> quads, String start, RemoteStore there, List<Quad> witnesses) {
         Map<Node, Node> places = new LinkedHashMap<>();
         Map<Node, Graph> waiting = new LinkedHashMap<>();
         for (Quad quad : quads) {
             Guarded.demandNames(quad);
             Node place = places.computeIfAbsent(quad.getGraph(), graph -> NodeFactory.createURI(start + places.size()));
             Graph some = waiting.computeIfAbsent(place, ignored -> GraphFactory.createDefaultGraph());
+            if (some.isEmpty()) {
+                witnesses.add(Quad.create(place, quad.asTriple()));
+            }
             some.add(quad.asTriple());
             if (some.size() == AT_ONCE) {
                 there.add(place, some);

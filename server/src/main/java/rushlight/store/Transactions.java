@@ -5,6 +5,7 @@ import java.util.function.Function;
 import org.apache.jena.sparql.core.DatasetGraph;
 import org.apache.jena.system.Txn;
 import org.jspecify.annotations.Nullable;
+import rushlight.store.RemoteStoreException.Kind;
 
 /**
  * The transactions of a store. Where the film is kept elsewhere, a change is agreed with that store before it is committed
@@ -55,10 +56,21 @@ final class Transactions {
         try {
             return writeAsItIs(change);
         } catch (RemoteStoreException e) {
-            if (e.kind() == RemoteStoreException.Kind.STALE && !data.isInTransaction()) {
+            if (e.kind() == Kind.STALE && !data.isInTransaction()) {
                 whenStale.run();
+            } else if (e.kind() == Kind.OVERTAKEN && !data.isInTransaction()) {
+                fetchAfter(e);
             }
             throw e;
+        }
+    }
+
+    /** That the change is stored is to be told, whatever becomes of the fetching. */
+    private void fetchAfter(RemoteStoreException overtaken) {
+        try {
+            whenStale.run();
+        } catch (RemoteStoreException e) {
+            overtaken.addSuppressed(e);
         }
     }
 

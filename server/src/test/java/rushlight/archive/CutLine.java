@@ -10,9 +10,12 @@ import java.nio.charset.StandardCharsets;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.concurrent.atomic.AtomicReference;
 
-/** A line to a store that can break after a change went through and before its answer came back. */
+/** A line to a store that can break: after a change went through and before its answer came back, or while film is fetched. */
 final class CutLine implements AutoCloseable {
+    private static final int PART = 1_000;
+
     private final ServerSocket door;
     private final int behind;
     private final ExecutorService threads = Executors.newCachedThreadPool(work -> {
@@ -21,6 +24,7 @@ final class CutLine implements AutoCloseable {
         return thread;
     });
     private final AtomicBoolean cutsNext = new AtomicBoolean();
+    private final AtomicBoolean cutsFetch = new AtomicBoolean();
     private volatile boolean isDown;
 
     CutLine(int behind) throws IOException {
@@ -39,6 +43,11 @@ final class CutLine implements AutoCloseable {
         staysDown = andStayDown;
     }
 
+    /** The next graph that is fetched comes in part. */
+    void cutNextFetch() {
+        cutsFetch.set(true);
+    }
+
     void mend() {
         isDown = false;
     }
@@ -54,16 +63,16 @@ final class CutLine implements AutoCloseable {
                     continue;
                 }
                 Socket far = new Socket(InetAddress.getLoopbackAddress(), behind);
-                AtomicBoolean changing = new AtomicBoolean();
-                threads.execute(() -> carry(near, far, changing, true));
-                threads.execute(() -> carry(far, near, changing, false));
+                AtomicReference<String> asked = new AtomicReference<>("");
+                threads.execute(() -> carry(near, far, asked, true));
+                threads.execute(() -> carry(far, near, asked, false));
             } catch (IOException e) {
                 return;
             }
         }
     }
 
-    private void carry(Socket from, Socket to, AtomicBoolean changing, boolean asks) {
+    private void carry(Socket from, Socket to, AtomicReference<String> asked, boolean asks) {
         byte[] bytes = new byte[8192];
         try (from;
                 to) {
@@ -73,10 +82,13 @@ final class CutLine implements AutoCloseable {
                 if (asks) {
                     String text = new String(bytes, 0, read, StandardCharsets.ISO_8859_1);
                     if (text.startsWith("POST ") || text.startsWith("GET ")) {
-                        changing.set(text.startsWith("POST /film/update"));
+                        asked.set(text.substring(0, text.indexOf(' ', text.indexOf(' ') + 1)));
                     }
-                } else if (changing.get() && cutsNext.compareAndSet(true, false)) {
+                } else if (asked.get().equals("POST /film/update") && cutsNext.compareAndSet(true, false)) {
                     isDown = staysDown;
+                    return;
+                } else if (asked.get().startsWith("GET /film/data") && cutsFetch.compareAndSet(true, false)) {
+                    out.write(bytes, 0, Math.min(read, PART));
                     return;
                 }
                 out.write(bytes, 0, read);

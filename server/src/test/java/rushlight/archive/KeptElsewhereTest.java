@@ -289,6 +289,7 @@ class KeptElsewhereTest {
         }
         store.loseEverything();
 
+        // On purpose: whoever names the store wants his film there.
         try (Archive mine = open("mine")) {
             assertThat(store.film()).isEqualTo(film(mine)).isNotEmpty();
         }
@@ -343,7 +344,7 @@ class KeptElsewhereTest {
         return logs(rows.toString());
     }
 
-    private static List<Log> logs(String rows) {
+    static List<Log> logs(String rows) {
         ReadResult result = FilmLogReader.of(BOOK.taxonomy())
                 .read(
                         "log.csv",
@@ -363,7 +364,7 @@ class KeptElsewhereTest {
         return Json.text(archive.assess().stream().map(AssessAnswer::of).toList());
     }
 
-    private static String bytes(Path folder) throws IOException {
+    static String bytes(Path folder) throws IOException {
         StringBuilder all = new StringBuilder();
         try (Stream<Path> files = Files.walk(folder)) {
             for (Path file : files.filter(Files::isRegularFile).toList()) {

@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.IntSupplier;
+import org.apache.jena.atlas.iterator.Iter;
 import org.apache.jena.atlas.web.AuthScheme;
 import org.apache.jena.fuseki.auth.Auth;
 import org.apache.jena.fuseki.main.FusekiServer;
@@ -29,6 +30,7 @@ final class PlayedStore implements AutoCloseable {
     private final DatasetGraph data;
     private final AtomicReference<IntSupplier> beforeChange = new AtomicReference<>();
     private final AtomicReference<IntSupplier> afterChange = new AtomicReference<>();
+    private volatile int refusal;
     private final FusekiServer server;
 
     private PlayedStore(DatasetGraph data, Optional<Path> passwords) {
@@ -89,6 +91,23 @@ final class PlayedStore implements AutoCloseable {
         afterChange.set(what);
     }
 
+    /** From now on it may be read and not changed: every change is answered with a status. */
+    void refuseChanges(int status) {
+        refusal = status;
+    }
+
+    /** Clears away one of the graphs in which a large change was laid down, as others do whose clock is wrong. */
+    void loseOneThatWasLaidDown() {
+        Txn.executeWrite(data, () -> {
+            Node one = Iter.toList(data.listGraphNodes()).stream()
+                    .filter(graph -> graph.toString().contains("/staged/"))
+                    .sorted((a, b) -> a.toString().compareTo(b.toString()))
+                    .findFirst()
+                    .orElseThrow();
+            data.deleteAny(one, Node.ANY, Node.ANY, Node.ANY);
+        });
+    }
+
     /** Everything it holds but for the marks of its state, as lines in order. */
     Set<String> film() {
         return lines(data);
@@ -125,6 +144,10 @@ final class PlayedStore implements AutoCloseable {
     private Filter troubles() {
         return (request, response, chain) -> {
             boolean changes = ((HttpServletRequest) request).getRequestURI().endsWith("/update");
+            if (refusal > 0 && !((HttpServletRequest) request).getRequestURI().endsWith("/query")) {
+                ((HttpServletResponse) response).setStatus(refusal);
+                return;
+            }
             if (!changes || !answered(beforeChange, (HttpServletResponse) response)) {
                 chain.doFilter(request, response);
                 if (changes) {

@@ -232,7 +232,7 @@ class StoreAwayTest {
         }
     }
 
-    private static void copy(Path from, Path to) throws IOException {
+    static void copy(Path from, Path to) throws IOException {
         try (Stream<Path> all = Files.walk(from)) {
             for (Path path : all.toList()) {
                 Files.copy(path, to.resolve(from.relativize(path).toString()));

@@ -113,9 +113,12 @@ final class Problems {
     /** Why the store on another machine did not take a change; the film can be read all the same. */
     private static Optional<Problem> elsewhere(Exception e) {
         return e instanceof RemoteStoreException store
-                ? Optional.of(Problem.of(
-                        store.kind() == RemoteStoreException.Kind.STALE ? 409 : 503, String.valueOf(e.getMessage())))
+                ? Optional.of(Problem.of(isOvertaken(store.kind()) ? 409 : 503, String.valueOf(e.getMessage())))
                 : Optional.empty();
+    }
+
+    private static boolean isOvertaken(RemoteStoreException.Kind kind) {
+        return kind == RemoteStoreException.Kind.STALE || kind == RemoteStoreException.Kind.OVERTAKEN;
     }
 
     private static String sentence(int status) {

@@ -48,7 +48,8 @@ final class Awaited extends FilterInputStream {
     }
 
     /** What broke it off, where that happened; whoever reads it may make something else of that. */
-    @Nullable IOException broke() {
+    @Nullable
+    IOException broke() {
         return broke;
     }
 

@@ -91,7 +91,8 @@ final class Replica {
     private RemoteStoreException emptied() {
         return new RemoteStoreException(
                 Kind.EMPTIED,
-                "The store at " + there.address() + " holds nothing any more. To give it this folder's film, open it with"
+                "The store at " + there.address()
+                        + " holds nothing any more. To give it this folder's film, open it with"
                         + " --store; the film is read here as it was. Nothing was changed.",
                 null);
     }

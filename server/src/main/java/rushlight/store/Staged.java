@@ -39,8 +39,7 @@ record Staged(Map<Node, Node> removed, Map<Node, Node> added, List<Quad> witness
         return new Staged(removed, added, witnesses);
     }
 
-    private static Map<Node, Node> lay(
-            Collection<Quad> quads, String start, RemoteStore there, List<Quad> witnesses) {
+    private static Map<Node, Node> lay(Collection<Quad> quads, String start, RemoteStore there, List<Quad> witnesses) {
         Map<Node, Node> places = new LinkedHashMap<>();
         Map<Node, Graph> waiting = new LinkedHashMap<>();
         for (Quad quad : quads) {

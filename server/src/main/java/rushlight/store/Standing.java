@@ -21,10 +21,8 @@ import rushlight.knowledge.Rl;
  * @param made the last few states that changes led to, the newest first, with blanks between: so that whoever lost the answer
  *     to a change learns that it was made, though others made more since
  */
-record Standing(
-        Optional<String> lineage, Optional<String> stamp, Optional<String> filling, Optional<String> made) {
+record Standing(Optional<String> lineage, Optional<String> stamp, Optional<String> filling, Optional<String> made) {
     private static final int REMEMBERED = 16;
-
 
     static final Node GRAPH = NodeFactory.createURI(Addresses.DATA + "sync");
     static final Node LINEAGE = Rl.term("lineage");
@@ -59,7 +57,8 @@ record Standing(
 
     /** In the state that a change leads to. */
     Standing changedTo(String next) {
-        String trail = Stream.concat(Stream.of(next), states()).limit(REMEMBERED).collect(Collectors.joining(" "));
+        String trail =
+                Stream.concat(Stream.of(next), states()).limit(REMEMBERED).collect(Collectors.joining(" "));
         return new Standing(lineage, Optional.of(next), Optional.empty(), Optional.of(trail));
     }
 

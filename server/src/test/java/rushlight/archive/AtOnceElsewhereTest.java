@@ -81,7 +81,8 @@ class AtOnceElsewhereTest {
                 return 502;
             });
 
-            assertThatThrownBy(() -> mine.put(stopped("r1", "r2"), false)).hasMessageContaining("Your change is stored");
+            assertThatThrownBy(() -> mine.put(stopped("r1", "r2"), false))
+                    .hasMessageContaining("Your change is stored");
 
             assertThat(reps(mine)).containsExactly("r1", "r2", "r3");
             assertThat(store.film()).isEqualTo(film(mine));

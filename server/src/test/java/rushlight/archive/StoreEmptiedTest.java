@@ -100,8 +100,8 @@ class StoreEmptiedTest {
 
                 assertThatThrownBy(() -> his.following().catchUp())
                         .hasMessageContaining("broke off while it was spoken to")
-                        .satisfies(e -> assertThat(((RemoteStoreException) e).isAway())
-                                .isTrue());
+                        .satisfies(e ->
+                                assertThat(((RemoteStoreException) e).isAway()).isTrue());
             }
             line.cutNextFetch();
             try (Archive his = Archive.open(home.resolve("his"), PlayedStore.asBefore())) {

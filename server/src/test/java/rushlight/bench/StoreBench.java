@@ -84,10 +84,14 @@ public final class StoreBench {
         try (Archive second = Archive.open(home.resolve("second-" + reps), place(server))) {
             only(reps, "a second folder fetches everything", since(start));
             archive.edits().undo(Optional.empty());
-            only(reps, "the second folder fetches one edit", seconds(() -> second.following()
-                    .catchUp()));
-            only(reps, "the second folder looks, and nothing was changed", seconds(() -> second.following()
-                    .catchUp()));
+            only(
+                    reps,
+                    "the second folder fetches one edit",
+                    seconds(() -> second.following().catchUp()));
+            only(
+                    reps,
+                    "the second folder looks, and nothing was changed",
+                    seconds(() -> second.following().catchUp()));
         }
     }
 

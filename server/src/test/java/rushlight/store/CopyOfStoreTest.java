@@ -50,7 +50,8 @@ class CopyOfStoreTest {
     }
 
     @Test
-    void film_that_is_too_large_for_memory_is_compared_on_the_disk_and_nothing_of_it_is_left_there() throws IOException {
+    void film_that_is_too_large_for_memory_is_compared_on_the_disk_and_nothing_of_it_is_left_there()
+            throws IOException {
         Path store = home.resolve("store");
         Transactions first = copy(DatabaseMgr.createDatasetGraph());
         new Replica(first, there, Optional.empty()).align(true, () -> {});

@@ -73,10 +73,13 @@ public final class Erasing {
         }
     }
 
-    /** First the index, which is of no use as it is; then the files, for which there may be no room. */
+    /** Neither waits for the other, should there be no room for one of them; it is finished once both are done. */
     void finish() {
-        index.fill();
-        store.personal().compact();
+        try {
+            index.fill();
+        } finally {
+            store.personal().compact();
+        }
         try {
             Files.deleteIfExists(folder.resolve(UNFINISHED));
         } catch (IOException e) {

@@ -84,10 +84,11 @@ final class CutLine implements AutoCloseable {
                     if (text.startsWith("POST ") || text.startsWith("GET ")) {
                         asked.set(text.substring(0, text.indexOf(' ', text.indexOf(' ') + 1)));
                     }
-                } else if (asked.get().equals("POST /film/update") && cutsNext.compareAndSet(true, false)) {
+                } else if ("POST /film/update".equals(asked.get()) && cutsNext.compareAndSet(true, false)) {
                     isDown = staysDown;
                     return;
-                } else if (asked.get().startsWith("GET /film/data") && cutsFetch.compareAndSet(true, false)) {
+                } else if (String.valueOf(asked.get()).startsWith("GET /film/data")
+                        && cutsFetch.compareAndSet(true, false)) {
                     out.write(bytes, 0, Math.min(read, PART));
                     return;
                 }

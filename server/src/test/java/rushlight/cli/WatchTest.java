@@ -28,7 +28,7 @@ import rushlight.archive.SavedQuestions;
 @DisplayNameGeneration(ReplaceUnderscores.class)
 class WatchTest {
     private static final Duration OFTEN = Duration.ofMillis(50);
-    private static final Duration LONG = Duration.ofSeconds(120);
+    private static final Duration LONG = Duration.ofMinutes(2);
 
     @TempDir
     private Path home;

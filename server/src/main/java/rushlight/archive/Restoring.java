@@ -8,10 +8,10 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
-import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.apache.commons.io.FileUtils;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import rushlight.knowledge.BrokenBookException;
@@ -68,7 +68,7 @@ public final class Restoring {
                 Optional<Path> aside = moveIn(built, place, taken);
                 return new Restored(backup.manifest(), aside, unread);
             } finally {
-                remove(built);
+                FileUtils.deleteDirectory(built.toFile());
             }
         } catch (IOException e) {
             throw new UncheckedIOException(folder.toString(), e);
@@ -169,18 +169,5 @@ public final class Restoring {
             throw new RefusedBackupException("A backup is not restored into " + place + " itself.");
         }
         return parent;
-    }
-
-    private static void remove(Path folder) throws IOException {
-        if (!Files.exists(folder)) {
-            return;
-        }
-        List<Path> all;
-        try (Stream<Path> walk = Files.walk(folder)) {
-            all = walk.sorted((a, b) -> b.compareTo(a)).toList();
-        }
-        for (Path path : all) {
-            Files.deleteIfExists(path);
-        }
     }
 }

@@ -4,19 +4,17 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.io.PrintWriter;
-import java.io.UncheckedIOException;
 import java.io.Writer;
 import java.net.HttpURLConnection;
 import java.net.URI;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Comparator;
 import java.util.List;
 import java.util.jar.JarEntry;
 import java.util.jar.JarFile;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
+import org.apache.commons.io.FileUtils;
 import rushlight.archive.Archive;
 import rushlight.web.http.Server;
 
@@ -40,7 +38,7 @@ final class Rehearsal {
             done &= run(command);
         }
         serve(data);
-        clear(data);
+        FileUtils.deleteDirectory(data.toFile());
         Files.deleteIfExists(folder.resolve("report.pdf"));
         System.exit(done ? 0 : 1);
     }
@@ -85,20 +83,6 @@ final class Rehearsal {
                     }
                 }
             }
-        }
-    }
-
-    private static void clear(Path data) throws IOException {
-        try (Stream<Path> all = Files.walk(data)) {
-            all.sorted(Comparator.reverseOrder()).forEach(Rehearsal::delete);
-        }
-    }
-
-    private static void delete(Path file) {
-        try {
-            Files.delete(file);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
         }
     }
 }

@@ -2,11 +2,8 @@ package rushlight.store;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.stream.Stream;
+import org.apache.commons.io.FileUtils;
 
 /** The place beside the store of a folder where film is laid down while it is fetched. Nothing of it outlasts the fetching. */
 final class Beside {
@@ -21,15 +18,8 @@ final class Beside {
     /** Takes away what lies there. */
     static void clear(Path store) {
         Path place = of(store);
-        if (!Files.exists(place)) {
-            return;
-        }
-        List<Path> all = new ArrayList<>();
-        try (Stream<Path> walk = Files.walk(place)) {
-            walk.sorted((a, b) -> b.compareTo(a)).forEach(all::add);
-            for (Path path : all) {
-                Files.deleteIfExists(path);
-            }
+        try {
+            FileUtils.deleteDirectory(place.toFile());
         } catch (IOException e) {
             throw new UncheckedIOException(place.toString(), e);
         }

@@ -16,6 +16,7 @@ import java.util.Objects;
 import java.util.SortedMap;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
+import org.apache.commons.io.FileUtils;
 import org.eclipse.rdf4j.repository.sail.SailRepository;
 import rushlight.archive.Archive;
 import rushlight.archive.Book;
@@ -63,11 +64,7 @@ public final class AllBench {
         Files.createDirectories(written.getParent());
         Files.write(written, bench.table);
         bench.table.forEach(System.out::println);
-        try (Stream<Path> all = Files.walk(work)) {
-            for (Path path : all.sorted((a, b) -> b.compareTo(a)).toList()) {
-                Files.delete(path);
-            }
-        }
+        FileUtils.deleteDirectory(work.toFile());
     }
 
     private void run(int... sizes) throws Exception {

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
+import org.apache.commons.io.FileUtils;
 import rushlight.archive.Archive;
 import rushlight.archive.Book;
 import rushlight.archive.DemoLeague;
@@ -55,7 +56,7 @@ public final class LeagueBench {
                 Runtime.getRuntime().availableProcessors(),
                 Runtime.getRuntime().maxMemory() >> 20);
         new LeagueBench(work).run(batches, prospects);
-        delete(work);
+        FileUtils.deleteDirectory(work.toFile());
     }
 
     private void run(int batches, int prospects) throws IOException {
@@ -201,13 +202,5 @@ public final class LeagueBench {
 
     private static long peak() {
         return heap().mapToLong(p -> p.getPeakUsage().getUsed()).sum() >> 20;
-    }
-
-    private static void delete(Path folder) throws IOException {
-        try (Stream<Path> all = Files.walk(folder)) {
-            for (Path path : all.sorted((a, b) -> b.compareTo(a)).toList()) {
-                Files.delete(path);
-            }
-        }
     }
 }

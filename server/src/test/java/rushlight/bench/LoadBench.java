@@ -4,7 +4,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.Locale;
-import java.util.stream.Stream;
+import org.apache.commons.io.FileUtils;
 import rushlight.archive.Archive;
 import rushlight.archive.DemoLeague;
 import rushlight.ask.Answers;
@@ -52,11 +52,7 @@ public final class LoadBench {
                 result.stale(), result.errors().size(), result.lost().size());
         result.errors().stream().limit(5).forEach(System.out::println);
         result.lost().stream().limit(5).forEach(System.out::println);
-        try (Stream<Path> all = Files.walk(folder)) {
-            for (Path path : all.sorted((a, b) -> b.compareTo(a)).toList()) {
-                Files.delete(path);
-            }
-        }
+        FileUtils.deleteDirectory(folder.toFile());
         System.exit(result.errors().isEmpty() && result.lost().isEmpty() ? 0 : 1);
     }
 }

@@ -4,8 +4,8 @@ import java.io.IOException;
 import java.io.Writer;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Locale;
+import org.apache.commons.io.FileUtils;
 import rushlight.archive.Archive;
 import rushlight.archive.DemoLeague;
 import rushlight.film.csv.FilmLogWriter;
@@ -33,10 +33,6 @@ public final class SeasonFiles {
                 }
             }
         }
-        try (var all = Files.walk(demo)) {
-            for (Path path : List.copyOf(all.sorted((a, b) -> b.compareTo(a)).toList())) {
-                Files.delete(path);
-            }
-        }
+        FileUtils.deleteDirectory(demo.toFile());
     }
 }

@@ -8,7 +8,6 @@ import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
@@ -17,6 +16,7 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.UUID;
 import java.util.stream.Stream;
+import org.apache.commons.io.FileUtils;
 
 /**
  * A folder that is written whole or not at all. It keeps a list of what it wrote, with the hash of each file, so that a later
@@ -91,7 +91,7 @@ final class OutputFolder {
                 fill(fresh, pages);
                 replace(fresh, parent);
             } finally {
-                delete(fresh);
+                FileUtils.deleteDirectory(fresh.toFile());
             }
         } catch (IOException e) {
             throw new UncheckedIOException(folder.toString(), e);
@@ -133,7 +133,7 @@ final class OutputFolder {
         for (String name : theirs) {
             Files.move(old.resolve(name), folder.resolve(name));
         }
-        delete(before);
+        FileUtils.deleteDirectory(before.toFile());
     }
 
     /** What an earlier run wrote: name and hash. */
@@ -157,17 +157,6 @@ final class OutputFolder {
                     .toList();
         } catch (IOException e) {
             throw new UncheckedIOException(root.toString(), e);
-        }
-    }
-
-    private static void delete(Path root) throws IOException {
-        if (Files.notExists(root)) {
-            return;
-        }
-        try (Stream<Path> all = Files.walk(root)) {
-            for (Path path : all.sorted(Comparator.reverseOrder()).toList()) {
-                Files.delete(path);
-            }
         }
     }
 

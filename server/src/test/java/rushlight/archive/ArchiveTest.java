@@ -2,6 +2,10 @@ package rushlight.archive;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static rushlight.archive.PlayedFilm.json;
+import static rushlight.archive.PlayedFilm.logs;
+import static rushlight.archive.PlayedFilm.reps;
+import static rushlight.archive.PlayedFilm.stopped;
 
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
@@ -13,7 +17,7 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
+import org.apache.commons.io.FileUtils;
 import org.apache.jena.riot.Lang;
 import org.apache.jena.riot.RDFParser;
 import org.apache.jena.sparql.graph.GraphFactory;
@@ -34,8 +38,6 @@ import rushlight.web.Json;
 @DisplayNameGeneration(ReplaceUnderscores.class)
 class ArchiveTest {
     private static final Book BOOK = Book.packaged();
-    private static final String HEADER =
-            "rep,prospect,game,opponent,phase,exchange,second_move_time,result,faults,evaluator\n";
 
     @TempDir
     private Path folder;
@@ -125,7 +127,7 @@ class ArchiveTest {
             archive.put(stopped("r1", "r2"), false);
             before = json(archive);
         }
-        delete(folder.resolve("index"));
+        FileUtils.deleteDirectory(folder.resolve("index").toFile());
 
         try (Archive archive = Archive.open(folder)) {
             assertThat(json(archive)).isEqualTo(before);
@@ -215,44 +217,6 @@ class ArchiveTest {
             assertThatThrownBy(() -> Archive.open(folder))
                     .isInstanceOf(FolderException.class)
                     .hasMessageContaining("is in use by");
-        }
-    }
-
-    private static List<Log> stopped(String... reps) {
-        StringBuilder rows = new StringBuilder();
-        for (String rep : reps) {
-            rows.append(rep)
-                    .append(
-                            ",Jory Penwick,Opener,Port Ellery,pass-rush,bull-rush > [anchor-hop],yes,lost,,First Eyes\n");
-        }
-        return logs(rows.toString());
-    }
-
-    private static List<Log> logs(String rows) {
-        ReadResult result = FilmLogReader.of(BOOK.taxonomy())
-                .read(
-                        "log.csv",
-                        new ByteArrayInputStream((HEADER + rows).getBytes(StandardCharsets.UTF_8)),
-                        FilmLogReader.Options.none());
-        return ((ReadResult.Accepted) result).logs();
-    }
-
-    private static List<String> reps(Archive archive) {
-        return archive.logs().stream()
-                .flatMap(log -> log.readings().stream())
-                .map(reading -> reading.rep().rep())
-                .toList();
-    }
-
-    private static String json(Archive archive) {
-        return Json.text(archive.assess().stream().map(AssessAnswer::of).toList());
-    }
-
-    private static void delete(Path folder) throws IOException {
-        try (Stream<Path> all = Files.walk(folder)) {
-            for (Path path : all.sorted((a, b) -> b.compareTo(a)).toList()) {
-                Files.delete(path);
-            }
         }
     }
 }

@@ -2,13 +2,13 @@ package rushlight.archive;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
-import static rushlight.archive.KeptElsewhereTest.film;
-import static rushlight.archive.KeptElsewhereTest.reps;
-import static rushlight.archive.KeptElsewhereTest.stopped;
+import static rushlight.archive.PlayedFilm.film;
+import static rushlight.archive.PlayedFilm.reps;
+import static rushlight.archive.PlayedFilm.stopped;
 
 import java.nio.file.Path;
 import java.util.stream.IntStream;
-import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.AutoClose;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.Test;
@@ -23,12 +23,8 @@ class AtOnceElsewhereTest {
     @TempDir
     private Path home;
 
+    @AutoClose
     private final PlayedStore store = PlayedStore.start();
-
-    @AfterEach
-    void stop() {
-        store.close();
-    }
 
     @Test
     void of_a_large_change_that_was_laid_down_not_a_half_is_made() {

@@ -1,16 +1,16 @@
 package rushlight.archive;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static rushlight.archive.KeptElsewhereTest.bytes;
-import static rushlight.archive.KeptElsewhereTest.film;
-import static rushlight.archive.KeptElsewhereTest.logs;
-import static rushlight.archive.KeptElsewhereTest.stopped;
-import static rushlight.archive.StoreAwayTest.copy;
+import static rushlight.archive.PlayedFilm.bytes;
+import static rushlight.archive.PlayedFilm.copy;
+import static rushlight.archive.PlayedFilm.film;
+import static rushlight.archive.PlayedFilm.logs;
+import static rushlight.archive.PlayedFilm.stopped;
 
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
-import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.AutoClose;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
@@ -26,6 +26,7 @@ class ErasedElsewhereTest {
     @TempDir
     private Path home;
 
+    @AutoClose
     private final PlayedStore store = PlayedStore.start();
 
     @BeforeEach
@@ -36,11 +37,6 @@ class ErasedElsewhereTest {
             mine.put(logs(OREN), List.of(Prospect.named("tam-underhill", "Tam Underhill")), false);
             his.following().catchUp();
         }
-    }
-
-    @AfterEach
-    void stop() {
-        store.close();
     }
 
     @Test

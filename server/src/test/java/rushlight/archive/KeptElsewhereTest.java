@@ -2,10 +2,14 @@ package rushlight.archive;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static rushlight.archive.PlayedFilm.bytes;
+import static rushlight.archive.PlayedFilm.film;
+import static rushlight.archive.PlayedFilm.json;
+import static rushlight.archive.PlayedFilm.logs;
+import static rushlight.archive.PlayedFilm.reps;
+import static rushlight.archive.PlayedFilm.stopped;
 
-import java.io.ByteArrayInputStream;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -13,38 +17,24 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.CompletableFuture;
-import java.util.stream.Stream;
 import org.apache.jena.graph.NodeFactory;
 import org.apache.jena.sparql.core.Quad;
 import org.apache.jena.vocabulary.RDFS;
-import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.AutoClose;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import rushlight.film.Log;
-import rushlight.film.csv.FilmLogReader;
-import rushlight.film.csv.ReadResult;
 import rushlight.store.RemoteStoreException;
-import rushlight.web.AssessAnswer;
-import rushlight.web.Json;
 
 /** A department keeps its film in one store, and every evaluator works on a copy of it in his own folder. */
 @DisplayNameGeneration(ReplaceUnderscores.class)
 class KeptElsewhereTest {
-    private static final Book BOOK = Book.packaged();
-    private static final String HEADER =
-            "rep,prospect,game,opponent,phase,exchange,second_move_time,result,faults,evaluator\n";
-
     @TempDir
     private Path home;
 
+    @AutoClose
     private final PlayedStore store = PlayedStore.start();
-
-    @AfterEach
-    void stop() {
-        store.close();
-    }
 
     @Test
     void what_one_imports_the_other_sees_when_he_opens_his_folder() {
@@ -328,49 +318,5 @@ class KeptElsewhereTest {
 
     private Archive open(String folder) {
         return Archive.open(home.resolve(folder), store.place());
-    }
-
-    static Set<String> film(Archive archive) {
-        return archive.store().ask(data -> PlayedStore.lines(data.asDatasetGraph()));
-    }
-
-    static List<Log> stopped(String... reps) {
-        StringBuilder rows = new StringBuilder();
-        for (String rep : reps) {
-            rows.append(rep)
-                    .append(
-                            ",Jory Penwick,Opener,Port Ellery,pass-rush,bull-rush > [anchor-hop],yes,lost,,First Eyes\n");
-        }
-        return logs(rows.toString());
-    }
-
-    static List<Log> logs(String rows) {
-        ReadResult result = FilmLogReader.of(BOOK.taxonomy())
-                .read(
-                        "log.csv",
-                        new ByteArrayInputStream((HEADER + rows).getBytes(StandardCharsets.UTF_8)),
-                        FilmLogReader.Options.none());
-        return ((ReadResult.Accepted) result).logs();
-    }
-
-    static List<String> reps(Archive archive) {
-        return archive.logs().stream()
-                .flatMap(log -> log.readings().stream())
-                .map(reading -> reading.rep().rep())
-                .toList();
-    }
-
-    private static String json(Archive archive) {
-        return Json.text(archive.assess().stream().map(AssessAnswer::of).toList());
-    }
-
-    static String bytes(Path folder) throws IOException {
-        StringBuilder all = new StringBuilder();
-        try (Stream<Path> files = Files.walk(folder)) {
-            for (Path file : files.filter(Files::isRegularFile).toList()) {
-                all.append(new String(Files.readAllBytes(file), StandardCharsets.ISO_8859_1));
-            }
-        }
-        return all.toString();
     }
 }

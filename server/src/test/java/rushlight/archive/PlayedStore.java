@@ -24,7 +24,7 @@ import org.apache.jena.system.Txn;
 import rushlight.store.RemoteLogin;
 
 /** A SPARQL store "on another machine": a real one, on a port of this machine, whose troubles a test makes up. */
-final class PlayedStore implements AutoCloseable {
+public final class PlayedStore implements AutoCloseable {
     private static final Duration PATIENCE = Duration.ofSeconds(60);
 
     private final DatasetGraph data;
@@ -44,11 +44,11 @@ final class PlayedStore implements AutoCloseable {
         this.server = builder.build().start();
     }
 
-    static PlayedStore start() {
+    public static PlayedStore start() {
         return of(DatasetGraphFactory.createTxnMem());
     }
 
-    static PlayedStore of(DatasetGraph data) {
+    public static PlayedStore of(DatasetGraph data) {
         return new PlayedStore(data, Optional.empty());
     }
 
@@ -57,7 +57,7 @@ final class PlayedStore implements AutoCloseable {
         return new PlayedStore(DatasetGraphFactory.createTxnMem(), Optional.of(passwords));
     }
 
-    String address() {
+    public String address() {
         return "http://localhost:" + port() + "/film";
     }
 
@@ -65,7 +65,7 @@ final class PlayedStore implements AutoCloseable {
         return server.getPort();
     }
 
-    KeptAt place() {
+    public KeptAt place() {
         return new KeptAt(Optional.of(address()), Optional.empty(), PATIENCE);
     }
 
@@ -137,7 +137,7 @@ final class PlayedStore implements AutoCloseable {
     }
 
     /** Loses everything, as one does that was kept in memory. */
-    void loseEverything() {
+    public void loseEverything() {
         Txn.executeWrite(data, () -> data.deleteAny(Node.ANY, Node.ANY, Node.ANY, Node.ANY));
     }
 

@@ -2,9 +2,10 @@ package rushlight.archive;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
-import static rushlight.archive.KeptElsewhereTest.film;
-import static rushlight.archive.KeptElsewhereTest.reps;
-import static rushlight.archive.KeptElsewhereTest.stopped;
+import static rushlight.archive.PlayedFilm.copy;
+import static rushlight.archive.PlayedFilm.film;
+import static rushlight.archive.PlayedFilm.reps;
+import static rushlight.archive.PlayedFilm.stopped;
 
 import com.sun.net.httpserver.HttpServer;
 import java.io.IOException;
@@ -18,7 +19,7 @@ import java.util.stream.Stream;
 import org.apache.jena.sparql.core.DatasetGraph;
 import org.apache.jena.tdb2.DatabaseMgr;
 import org.apache.jena.tdb2.TDB2;
-import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.AutoClose;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.Test;
@@ -32,12 +33,8 @@ class StoreAwayTest {
     @TempDir
     private Path home;
 
+    @AutoClose
     private final PlayedStore store = PlayedStore.start();
-
-    @AfterEach
-    void stop() {
-        store.close();
-    }
 
     @ParameterizedTest
     @CsvSource({
@@ -228,14 +225,6 @@ class StoreAwayTest {
             for (Path file : files.filter(Files::isRegularFile).toList()) {
                 assertThat(new String(Files.readAllBytes(file), StandardCharsets.ISO_8859_1))
                         .doesNotContain("quiet-drizzle");
-            }
-        }
-    }
-
-    static void copy(Path from, Path to) throws IOException {
-        try (Stream<Path> all = Files.walk(from)) {
-            for (Path path : all.toList()) {
-                Files.copy(path, to.resolve(from.relativize(path).toString()));
             }
         }
     }

@@ -2,15 +2,15 @@ package rushlight.archive;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
-import static rushlight.archive.KeptElsewhereTest.film;
-import static rushlight.archive.KeptElsewhereTest.reps;
-import static rushlight.archive.KeptElsewhereTest.stopped;
+import static rushlight.archive.PlayedFilm.film;
+import static rushlight.archive.PlayedFilm.reps;
+import static rushlight.archive.PlayedFilm.stopped;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.stream.IntStream;
-import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.AutoClose;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.Test;
@@ -25,12 +25,8 @@ class StoreEmptiedTest {
     @TempDir
     private Path home;
 
+    @AutoClose
     private final PlayedStore store = PlayedStore.start();
-
-    @AfterEach
-    void stop() {
-        store.close();
-    }
 
     @Test
     void whoever_only_looks_does_not_fill_a_store_that_was_emptied() {

@@ -5,13 +5,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import org.apache.jena.fuseki.main.FusekiServer;
-import org.apache.jena.sparql.core.DatasetGraphFactory;
-import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.AutoClose;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import rushlight.archive.PlayedStore;
 
 /** Two evaluators on two machines keep their film in one store. */
 @DisplayNameGeneration(ReplaceUnderscores.class)
@@ -25,40 +24,31 @@ class StoreElsewhereCommandTest {
     @TempDir
     private Path home;
 
-    private final FusekiServer store = FusekiServer.create()
-            .loopback(true)
-            .port(0)
-            .add("/film", DatasetGraphFactory.createTxnMem())
-            .build()
-            .start();
-
-    @AfterEach
-    void stop() {
-        store.stop();
-    }
+    @AutoClose
+    private final PlayedStore store = PlayedStore.start();
 
     @Test
     void one_imports_the_other_assesses_and_each_folder_remembers_the_store() throws IOException {
         Path log = Files.writeString(home.resolve("friday.csv"), LOG);
 
-        Said imported = Said.to("import", "--data", folder("mine"), "--store", address(), log.toString());
+        Said imported = Said.to("import", "--data", folder("mine"), "--store", store.address(), log.toString());
         assertThat(imported.isPolite().code()).as(imported.err()).isZero();
 
-        Said assessed = Said.to("assess", "--data", folder("his"), "--store", address(), "Jory Penwick");
+        Said assessed = Said.to("assess", "--data", folder("his"), "--store", store.address(), "Jory Penwick");
         assertThat(assessed.isPolite().code()).as(assessed.err()).isZero();
         assertThat(assessed.out()).contains("Jory Penwick");
         assertThat(assessed.err()).contains("Fetched what was changed there.");
 
         Said again = Said.to("assess", "--data", folder("his"), "Jory Penwick");
         assertThat(again.out()).isEqualTo(assessed.out());
-        assertThat(again.err()).contains("The film of this folder is kept at " + address() + ".");
+        assertThat(again.err()).contains("The film of this folder is kept at " + store.address() + ".");
     }
 
     @Test
     void without_the_store_the_folder_is_read_with_a_note_and_an_import_ends_with_3() throws IOException {
         Path log = Files.writeString(home.resolve("friday.csv"), LOG);
-        Said.to("import", "--data", folder("mine"), "--store", address(), log.toString());
-        store.stop();
+        Said.to("import", "--data", folder("mine"), "--store", store.address(), log.toString());
+        store.close();
 
         Said assessed = Said.to("assess", "--data", folder("mine"), "Jory Penwick");
         assertThat(assessed.isPolite().code()).isZero();
@@ -89,7 +79,7 @@ class StoreElsewhereCommandTest {
 
     @Test
     void a_backup_is_not_restored_over_what_everybody_shares() {
-        Said said = Said.to("restore", "--data", folder("mine"), "--store", address(), "friday.zip");
+        Said said = Said.to("restore", "--data", folder("mine"), "--store", store.address(), "friday.zip");
 
         assertThat(said.isPolite().code()).isEqualTo(2);
         assertThat(said.err()).contains("A backup is restored into a folder alone.");
@@ -97,9 +87,5 @@ class StoreElsewhereCommandTest {
 
     private String folder(String name) {
         return home.resolve(name).toString();
-    }
-
-    private String address() {
-        return "http://localhost:" + store.getPort() + "/film";
     }
 }

@@ -7,21 +7,15 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Path;
 import java.time.Duration;
-import java.util.Optional;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
-import org.apache.jena.fuseki.main.FusekiServer;
-import org.apache.jena.graph.Node;
-import org.apache.jena.sparql.core.DatasetGraph;
-import org.apache.jena.sparql.core.DatasetGraphFactory;
-import org.apache.jena.system.Txn;
-import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.AutoClose;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import rushlight.archive.Archive;
-import rushlight.archive.KeptAt;
+import rushlight.archive.PlayedStore;
 import rushlight.archive.SavedQuestions;
 
 /** While film is served, what others change is fetched; what goes wrong is told once. */
@@ -33,18 +27,8 @@ class WatchTest {
     @TempDir
     private Path home;
 
-    private final DatasetGraph data = DatasetGraphFactory.createTxnMem();
-    private final FusekiServer store = FusekiServer.create()
-            .loopback(true)
-            .port(0)
-            .add("/film", data)
-            .build()
-            .start();
-
-    @AfterEach
-    void stop() {
-        store.stop();
-    }
+    @AutoClose
+    private final PlayedStore store = PlayedStore.start();
 
     @Test
     void what_another_folder_changes_comes_by_itself() {
@@ -69,9 +53,9 @@ class WatchTest {
         try (Archive mine = open("mine");
                 Watch watch = new Watch(new Telling(said))) {
             watch.follow(mine.following(), OFTEN);
-            Txn.executeWrite(data, () -> data.deleteAny(Node.ANY, Node.ANY, Node.ANY, Node.ANY));
+            store.loseEverything();
             assertThat(said.take()).contains("holds nothing any more");
-            store.stop();
+            store.close();
 
             String then = said.take();
             while (!then.contains("cannot be reached")) {
@@ -82,9 +66,7 @@ class WatchTest {
     }
 
     private Archive open(String folder) {
-        return Archive.open(
-                home.resolve(folder),
-                KeptAt.of(Optional.of("http://localhost:" + store.getPort() + "/film"), Optional.empty()));
+        return Archive.open(home.resolve(folder), store.place());
     }
 
     /** Hands out every line that is said. */

@@ -9,7 +9,6 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicBoolean;
-import org.apache.jena.fuseki.main.FusekiServer;
 import org.apache.jena.graph.NodeFactory;
 import org.apache.jena.sparql.core.DatasetGraph;
 import org.apache.jena.sparql.core.DatasetGraphFactory;
@@ -18,11 +17,12 @@ import org.apache.jena.sparql.core.Quad;
 import org.apache.jena.system.Txn;
 import org.apache.jena.tdb2.DatabaseMgr;
 import org.apache.jena.vocabulary.RDFS;
-import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.AutoClose;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import rushlight.archive.PlayedStore;
 import rushlight.store.Aligned.How;
 import rushlight.store.RemoteStoreException.Kind;
 
@@ -33,21 +33,12 @@ class CopyOfStoreTest {
     private Path home;
 
     private final DatasetGraph data = DatasetGraphFactory.createTxnMem();
-    private final FusekiServer server = FusekiServer.create()
-            .loopback(true)
-            .port(0)
-            .add("/film", data)
-            .build()
-            .start();
-    private final RemoteStore there = RemoteStore.at(
-            RemoteAddress.of("http://localhost:" + server.getPort() + "/film"),
-            Optional.empty(),
-            Duration.ofSeconds(60));
 
-    @AfterEach
-    void stop() {
-        server.stop();
-    }
+    @AutoClose
+    private final PlayedStore store = PlayedStore.of(data);
+
+    private final RemoteStore there =
+            RemoteStore.at(RemoteAddress.of(store.address()), Optional.empty(), Duration.ofSeconds(60));
 
     @Test
     void film_that_is_too_large_for_memory_is_compared_on_the_disk_and_nothing_of_it_is_left_there()

@@ -9,16 +9,13 @@ import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpResponse;
 import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.file.Path;
-import java.util.Optional;
-import org.apache.jena.fuseki.main.FusekiServer;
-import org.apache.jena.sparql.core.DatasetGraphFactory;
-import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.AutoClose;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import rushlight.archive.Archive;
-import rushlight.archive.KeptAt;
+import rushlight.archive.PlayedStore;
 import rushlight.archive.SavedQuestions;
 
 /** The film that is served is kept in a store elsewhere: what becomes of a change is answered as the interface describes it. */
@@ -31,17 +28,8 @@ class KeptElsewhereRoutesTest {
     @TempDir
     private Path home;
 
-    private final FusekiServer store = FusekiServer.create()
-            .loopback(true)
-            .port(0)
-            .add("/film", DatasetGraphFactory.createTxnMem())
-            .build()
-            .start();
-
-    @AfterEach
-    void stop() {
-        store.stop();
-    }
+    @AutoClose
+    private final PlayedStore store = PlayedStore.start();
 
     @Test
     void who_was_slower_than_another_folder_gets_409_and_the_film_as_it_is_now() throws Exception {
@@ -65,7 +53,7 @@ class KeptElsewhereRoutesTest {
     void while_the_store_is_away_a_change_gets_503_and_is_nowhere() throws Exception {
         try (Archive mine = open("mine");
                 Server server = Server.start(mine, 0, false)) {
-            store.stop();
+            store.close();
 
             HttpResponse<byte[]> refused = save(server);
 
@@ -77,9 +65,7 @@ class KeptElsewhereRoutesTest {
     }
 
     private Archive open(String folder) {
-        return Archive.open(
-                home.resolve(folder),
-                KeptAt.of(Optional.of("http://localhost:" + store.getPort() + "/film"), Optional.empty()));
+        return Archive.open(home.resolve(folder), store.place());
     }
 
     private static HttpResponse<byte[]> save(Server server) throws Exception {

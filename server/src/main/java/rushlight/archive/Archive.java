@@ -215,7 +215,7 @@ public final class Archive implements AutoCloseable {
 
     /** Gives out or erases everything of one prospect. */
     public Erasing erasing() {
-        return new Erasing(folder, store, index, one);
+        return following.erasing();
     }
 
     /** Classifies and indexes everything again, as after a change of the book. */
@@ -237,10 +237,8 @@ public final class Archive implements AutoCloseable {
     @Override
     public void close() {
         one.lock();
-        try (lock;
-                store;
-                index) {
-            // Each is closed, whatever becomes of the one before it.
+        try {
+            Opening.close(lock, store, index);
         } finally {
             one.unlock();
         }

@@ -77,6 +77,11 @@ public final class Following {
         return elsewhere.film();
     }
 
+    /** Erases in this folder. */
+    Erasing erasing() {
+        return erasing;
+    }
+
     /** Whoever writes to the folder holds this. */
     ReentrantLock one() {
         return one;

@@ -34,16 +34,12 @@ final class Indexing implements AutoCloseable {
     private volatile RepIndex index;
     private volatile boolean behind;
 
-    private Indexing(Path folder, Book book, Store store) {
+    /** Opens the index in a folder; it is to be brought up to the store before anything is asked of it. */
+    Indexing(Path folder, Book book, Store store) {
         this.folder = folder;
         this.book = book;
         this.store = store;
         this.index = open();
-    }
-
-    /** Opens the index in a folder; it is to be brought up to the store before anything is asked of it. */
-    static Indexing in(Path folder, Book book, Store store) {
-        return new Indexing(folder, book, store);
     }
 
     /** Answers a question from one state of the film. */
@@ -61,12 +57,8 @@ final class Indexing implements AutoCloseable {
      */
     synchronized void follow(
             Stream<LogFacts> facts, Collection<LogId> gone, Collection<Prospect> prospects, long revision) {
-        if (behind) {
-            catchUpAnew();
-            return;
-        }
-        if (known().isEmpty()) {
-            catchUp(); // filling it was cut off: nobody shall take it for whole
+        if (behind || known().isEmpty()) {
+            catchUpNow(); // also where filling it was cut off: nobody shall take it for whole
             return;
         }
         guarded(() -> index.update(facts, gone, prospects, new IndexState(revision, fingerprint())));

@@ -1,6 +1,5 @@
 package rushlight.archive;
 
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -29,21 +28,19 @@ final class Known {
 
     /** What the book concludes of a log. */
     synchronized LogFacts classified(Log log) {
-        List<Reading> strangers = log.readings().stream()
-                .filter(reading -> !known.containsKey(new Asked(reading, log.charted())))
-                .toList();
-        List<RepFacts> fresh = book.rules().classify(strangers, log.charted());
-        if (known.size() + fresh.size() > ROOM) {
+        if (known.size() + log.readings().size() > ROOM) {
             known.clear();
         }
+        List<Asked> asked = log.readings().stream()
+                .map(reading -> new Asked(reading, log.charted()))
+                .toList();
+        List<Asked> strangers =
+                asked.stream().filter(one -> !known.containsKey(one)).toList();
+        List<RepFacts> fresh =
+                book.rules().classify(strangers.stream().map(Asked::reading).toList(), log.charted());
         for (int i = 0; i < fresh.size(); i++) {
-            known.put(new Asked(strangers.get(i), log.charted()), fresh.get(i));
+            known.put(strangers.get(i), fresh.get(i));
         }
-        List<RepFacts> facts = new ArrayList<>();
-        for (Reading reading : log.readings()) {
-            RepFacts its = known.get(new Asked(reading, log.charted()));
-            facts.add(its == null ? book.rules().classify(reading, log.charted()) : its);
-        }
-        return new LogFacts(log, facts);
+        return new LogFacts(log, asked.stream().map(known::get).toList());
     }
 }

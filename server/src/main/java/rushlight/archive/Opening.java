@@ -34,11 +34,11 @@ final class Opening {
             FolderLock.make(folder.resolve(Archive.STORE));
             store = Store.in(folder.resolve(Archive.STORE), book.taxonomy().film(), address.map(place::store));
             layouts.bring(folder, settings, store);
-            index = Indexing.in(folder.resolve("index"), book, store);
+            index = new Indexing(folder.resolve("index"), book, store);
             Following following = new Following(folder, store, index);
             begin(following, address.map(RemoteAddress::text));
             index.catchUpNow();
-            finishErasing(new Erasing(folder, store, index, following.one()));
+            finishErasing(following.erasing());
             return new Archive(folder, lock, book, store, index, following);
         } catch (RuntimeException e) {
             close(lock, store, index);
@@ -54,7 +54,7 @@ final class Opening {
         }
     }
 
-    private static void close(FolderLock lock, @Nullable Store store, @Nullable Indexing index) {
+    static void close(FolderLock lock, @Nullable Store store, @Nullable Indexing index) {
         try (lock;
                 store;
                 index) {

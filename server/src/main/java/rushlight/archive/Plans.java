@@ -44,7 +44,7 @@ public final class Plans {
 
     /** The number of the newest version; 0 where there never was one. */
     public int newest(String prospect) {
-        return history(prospect).stream().findFirst().map(Kept::version).orElse(0);
+        return store.ask(data -> KeptPlans.in(data).newest(prospect));
     }
 
     /**
@@ -54,20 +54,16 @@ public final class Plans {
      * @return what stands now; empty, and nothing kept, where another version is the newest
      */
     public Optional<Kept> keep(String prospect, Written written, int version) {
-        long film = store.revision();
-        return add(
-                new Kept(
-                        prospect,
-                        version,
-                        written.request(),
-                        written.sheet(),
-                        written.by(),
-                        written.note(),
-                        film,
-                        Writing.now(),
-                        false),
-                version,
-                false);
+        return add(new Kept(
+                prospect,
+                version + 1,
+                written.request(),
+                written.sheet(),
+                written.by(),
+                written.note(),
+                store.revision(),
+                Writing.now(),
+                false));
     }
 
     /**
@@ -77,32 +73,31 @@ public final class Plans {
      * @param version the one it changes
      */
     public Optional<Kept> bringBack(Kept old, int version) {
-        return add(old, version, false);
+        return add(again(old, version + 1, false));
     }
 
     /** Takes the plan back; its versions stay. */
     public Optional<Kept> takeBack(Kept newest, int version) {
-        return add(newest, version, true);
+        return add(again(newest, version + 1, true));
     }
 
-    /** Adds the words of one version as the next. */
-    private Optional<Kept> add(Kept words, int version, boolean takenBack) {
-        Kept next = new Kept(
-                words.prospect(),
-                version + 1,
-                words.request(),
-                words.sheet(),
-                words.by(),
-                words.note(),
-                words.film(),
+    /** The words of one version as another. */
+    private static Kept again(Kept old, int version, boolean takenBack) {
+        return new Kept(
+                old.prospect(),
+                version,
+                old.request(),
+                old.sheet(),
+                old.by(),
+                old.note(),
+                old.film(),
                 Writing.now(),
                 takenBack);
+    }
+
+    private Optional<Kept> add(Kept next) {
         return store.keep(kept -> {
-            int newest = kept.plans().of(next.prospect()).stream()
-                    .findFirst()
-                    .map(Kept::version)
-                    .orElse(0);
-            if (newest != version) {
+            if (kept.plans().newest(next.prospect()) != next.version() - 1) {
                 return Optional.<Kept>empty();
             }
             kept.plans().add(next);

@@ -1,7 +1,6 @@
 package rushlight.cli;
 
 import java.io.PrintWriter;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -83,7 +82,7 @@ final class AgreeCommand implements Callable<Integer> {
             }
             return compare(book, read);
         }
-        if (!Files.isDirectory(data.folder())) {
+        if (!data.isThere()) {
             err().println("There is no film in " + data.folder()
                     + " yet. Import a film log first: rushlight import FILE");
             return 1;

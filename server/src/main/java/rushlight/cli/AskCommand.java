@@ -1,7 +1,6 @@
 package rushlight.cli;
 
 import java.io.PrintWriter;
-import java.nio.file.Files;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -85,7 +84,7 @@ final class AskCommand implements Callable<Integer> {
         if (limit < 1) {
             throw new ParameterException(spec.commandLine(), "--limit takes 1 or more.");
         }
-        if (!Files.isDirectory(data.folder())) {
+        if (!data.isThere()) {
             err().println("There is no film in " + data.folder()
                     + " yet. Import a film log first: rushlight import FILE,");
             err().println("or look at the invented league: rushlight demo");

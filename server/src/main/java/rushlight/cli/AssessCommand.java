@@ -1,7 +1,6 @@
 package rushlight.cli;
 
 import java.io.PrintWriter;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -105,7 +104,7 @@ final class AssessCommand implements Callable<Integer> {
     }
 
     private int stored() {
-        if (!Files.isDirectory(data.folder())) {
+        if (!data.isThere()) {
             return nothing();
         }
         try (Archive archive = data.open()) {

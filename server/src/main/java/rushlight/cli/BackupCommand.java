@@ -48,7 +48,7 @@ final class BackupCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         PrintWriter err = spec.commandLine().getErr();
-        if (!Files.isDirectory(data.folder())) {
+        if (!data.isThere()) {
             err.println("There is no data folder " + data.folder() + "; nothing was written.");
             return 1;
         }

@@ -1,8 +1,6 @@
 package rushlight.cli;
 
 import java.io.PrintWriter;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -63,9 +61,9 @@ final class CompareCommand implements Callable<Integer> {
     public Integer call() {
         PrintWriter out = spec.commandLine().getOut();
         PrintWriter err = spec.commandLine().getErr();
-        Path folder = data.folder();
-        if (!Files.isDirectory(folder)) {
-            err.println("There is no film in " + folder + " yet. Import a film log first: rushlight import FILE");
+        if (!data.isThere()) {
+            err.println(
+                    "There is no film in " + data.folder() + " yet. Import a film log first: rushlight import FILE");
             return 1;
         }
         try (Archive archive = data.open()) {

@@ -1,6 +1,5 @@
 package rushlight.cli;
 
-import java.nio.file.Files;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -64,7 +63,7 @@ final class CountersCommand implements Callable<Integer> {
             throw new ParameterException(
                     spec.commandLine(), "Name a move, or what the blocker showed with --when, or both.");
         }
-        if (!Files.isDirectory(data.folder())) {
+        if (!data.isThere()) {
             return answer(data.book(), Optional.empty());
         }
         try (Archive archive = data.open()) {

@@ -2,6 +2,7 @@ package rushlight.cli;
 
 import java.io.PrintWriter;
 import java.io.Writer;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -43,7 +44,12 @@ final class DataFolder {
     }
 
     Path folder() {
-        return place.made(folder);
+        return folder;
+    }
+
+    /** Whether there may be film: the folder is there, or what is kept elsewhere is to be fetched into it. */
+    boolean isThere() {
+        return Files.isDirectory(folder) || place.isElsewhere();
     }
 
     /** Whether it was said where its film is kept. */

@@ -3,7 +3,6 @@ package rushlight.cli;
 import java.io.Console;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
@@ -56,7 +55,7 @@ final class EraseCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         PrintWriter err = spec.commandLine().getErr();
-        if (!Files.isDirectory(data.folder())) {
+        if (!data.isThere()) {
             err.println("There is no data folder " + data.folder() + ", and so nobody in it.");
             return 1;
         }

@@ -74,7 +74,7 @@ final class ExportCommand implements Callable<Integer> {
                     spec.commandLine(), "--prospect goes with a .csv file; the Turtle holds everything.");
         }
         PrintWriter out = spec.commandLine().getOut();
-        if (!Files.isDirectory(data.folder())) {
+        if (!data.isThere()) {
             spec.commandLine().getErr().println("There is no film in " + data.folder() + "; nothing was written.");
             return 1;
         }
@@ -105,7 +105,7 @@ final class ExportCommand implements Callable<Integer> {
                     spec.commandLine(),
                     "Everything of one prospect goes into a file that ends in .zip; leave --prospect out.");
         }
-        if (!Files.isDirectory(data.folder())) {
+        if (!data.isThere()) {
             spec.commandLine().getErr().println("There is no film in " + data.folder() + "; nothing was written.");
             return 1;
         }

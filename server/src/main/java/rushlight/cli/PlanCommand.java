@@ -1,7 +1,6 @@
 package rushlight.cli;
 
 import java.io.PrintWriter;
-import java.nio.file.Files;
 import java.time.Instant;
 import java.time.LocalTime;
 import java.util.ArrayList;
@@ -88,7 +87,7 @@ final class PlanCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        if (!Files.isDirectory(data.folder())) {
+        if (!data.isThere()) {
             err().println("There is no film in " + data.folder()
                     + " yet. Import a film log first: rushlight import FILE.");
             return 1;

@@ -1,7 +1,6 @@
 package rushlight.cli;
 
 import java.io.PrintWriter;
-import java.nio.file.Files;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -33,7 +32,7 @@ final class ReindexCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         PrintWriter out = spec.commandLine().getOut();
-        if (!Files.isDirectory(data.folder())) {
+        if (!data.isThere()) {
             spec.commandLine()
                     .getErr()
                     .println("There is no data folder " + data.folder()

@@ -102,7 +102,7 @@ final class ReportCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Paper chosen = paper();
-        if (!Files.isDirectory(data.folder())) {
+        if (!data.isThere()) {
             return refuse(
                     "There is no film in " + data.folder() + " yet. Import a film log first: rushlight import FILE,"
                             + " or look at the invented league: rushlight demo");

@@ -1,9 +1,6 @@
 package rushlight.cli;
 
-import java.io.IOException;
 import java.io.PrintWriter;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import picocli.CommandLine.Mixin;
@@ -87,16 +84,6 @@ final class ServeOptions {
     }
 
     private String password() {
-        return password.map(ServeOptions::firstLine)
-                .or(() -> Optional.ofNullable(System.getenv(PASSWORD)))
-                .orElse("");
-    }
-
-    private static String firstLine(Path file) {
-        try {
-            return Files.readString(file).lines().findFirst().orElse("");
-        } catch (IOException e) {
-            throw new UncheckedIOException(file.toString(), e);
-        }
+        return Secret.of(password, PASSWORD).orElse("");
     }
 }

@@ -1,9 +1,6 @@
 package rushlight.cli;
 
-import java.io.IOException;
 import java.io.PrintWriter;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import picocli.CommandLine.Option;
@@ -42,30 +39,12 @@ final class StorePlace {
         return archive;
     }
 
-    /** The folder; one that film is to be fetched into is made. */
-    Path made(Path folder) {
-        if (address.filter(text -> !text.equals(KeptAt.HERE)).isPresent()) {
-            try {
-                Files.createDirectories(folder);
-            } catch (IOException e) {
-                throw new UncheckedIOException(folder.toString(), e);
-            }
-        }
-        return folder;
+    /** Whether a person named a store on another machine. */
+    boolean isElsewhere() {
+        return address.filter(text -> !text.equals(KeptAt.HERE)).isPresent();
     }
 
     private Optional<RemoteLogin> login() {
-        return password.map(StorePlace::firstLine)
-                .or(() -> Optional.ofNullable(System.getenv(LOGIN)))
-                .filter(text -> !text.isBlank())
-                .map(RemoteLogin::of);
-    }
-
-    private static String firstLine(Path file) {
-        try {
-            return Files.readString(file).lines().findFirst().orElse("");
-        } catch (IOException e) {
-            throw new UncheckedIOException(file.toString(), e);
-        }
+        return Secret.of(password, LOGIN).filter(text -> !text.isBlank()).map(RemoteLogin::of);
     }
 }

@@ -34,7 +34,7 @@ final class Filling {
         // First here, so that this folder knows its own mark if it is cut off.
         note(mine);
         try {
-            there.beginFilling(mine.lineage().orElseThrow(), mine.filling().orElseThrow());
+            there.beginFilling(mine);
             demand(mine, there.state());
         } catch (RemoteStoreException e) {
             if (!e.isAway()) {
@@ -49,7 +49,7 @@ final class Filling {
     /** A store that lets nothing be begun may not let it be taken back either: why it did not begin is what is told. */
     private void forget(Standing mine, RemoteStoreException why) {
         try {
-            there.forgetFilling(mine.lineage().orElseThrow(), mine.filling().orElseThrow());
+            there.forgetFilling(mine);
         } catch (RemoteStoreException e) {
             why.addSuppressed(e);
         }

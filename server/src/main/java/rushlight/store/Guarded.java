@@ -1,5 +1,6 @@
 package rushlight.store;
 
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import org.apache.jena.graph.Node;
@@ -26,14 +27,14 @@ final class Guarded {
 
     /** Takes out and puts in, provided that a statement stands. */
     static Update update(Collection<Quad> removed, Collection<Quad> added, Quad standing) {
-        return modify(removed, added, block(standing.getGraph(), standing.asTriple()));
+        return modify(removed, added, group(block(standing.getGraph(), standing.asTriple())));
     }
 
     /** Puts in, provided that nothing stands in the graph that tells the state. */
     static Update whereNothingStands(Collection<Quad> added) {
-        ElementGroup anything = new ElementGroup();
-        anything.addElement(block(Standing.GRAPH, Triple.create(Var.alloc("s"), Var.alloc("p"), Var.alloc("o"))));
-        return modify(List.of(), added, new ElementFilter(new E_NotExists(anything)));
+        ElementGroup anything =
+                group(block(Standing.GRAPH, Triple.create(Var.alloc("s"), Var.alloc("p"), Var.alloc("o"))));
+        return modify(List.of(), added, group(new ElementFilter(new E_NotExists(anything))));
     }
 
     /**
@@ -41,18 +42,16 @@ final class Guarded {
      * there; then clears that away.
      */
     static UpdateRequest update(Staged staged, Collection<Quad> removed, Collection<Quad> added, Quad standing) {
-        UpdateModify modify = new UpdateModify();
-        removed.forEach(quad -> modify.getDeleteAcc().addQuad(named(quad)));
-        added.forEach(quad -> modify.getInsertAcc().addQuad(named(quad)));
         ElementUnion any = new ElementUnion();
-        staged.removed().forEach((graph, place) -> modify.getDeleteAcc().addQuad(all(graph, place, any)));
-        staged.added().forEach((graph, place) -> modify.getInsertAcc().addQuad(all(graph, place, any)));
+        List<Quad> out = new ArrayList<>(removed);
+        staged.removed().forEach((graph, place) -> out.add(all(graph, place, any)));
+        List<Quad> in = new ArrayList<>(added);
+        staged.added().forEach((graph, place) -> in.add(all(graph, place, any)));
         ElementGroup group = new ElementGroup();
         group.addElement(block(standing.getGraph(), standing.asTriple()));
         staged.witnesses().forEach(quad -> group.addElement(block(quad.getGraph(), quad.asTriple())));
         group.addElement(any);
-        modify.setElement(group);
-        UpdateRequest request = new UpdateRequest(modify);
+        UpdateRequest request = new UpdateRequest(modify(out, in, group));
         staged.places().forEach(place -> request.add(new UpdateDrop(place, true)));
         return request;
     }
@@ -72,16 +71,20 @@ final class Guarded {
         return new UpdateClear(Quad.isDefaultGraph(graph) ? Target.DEFAULT : Target.create(graph), true);
     }
 
-    private static Update modify(Collection<Quad> removed, Collection<Quad> added, Element where) {
+    private static Update modify(Collection<Quad> removed, Collection<Quad> added, ElementGroup where) {
         UpdateModify modify = new UpdateModify();
         removed.forEach(quad -> modify.getDeleteAcc().addQuad(named(quad)));
         added.forEach(quad -> modify.getInsertAcc().addQuad(named(quad)));
         modify.setHasDeleteClause(!removed.isEmpty());
         modify.setHasInsertClause(!added.isEmpty());
-        ElementGroup group = new ElementGroup();
-        group.addElement(where);
-        modify.setElement(group);
+        modify.setElement(where);
         return modify;
+    }
+
+    private static ElementGroup group(Element only) {
+        ElementGroup group = new ElementGroup();
+        group.addElement(only);
+        return group;
     }
 
     private static Quad named(Quad quad) {

@@ -3,6 +3,7 @@ package rushlight.store;
 import java.time.Instant;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 import org.apache.jena.graph.Graph;
 import org.apache.jena.graph.Node;
 import org.apache.jena.graph.Triple;
@@ -56,15 +57,28 @@ public final class KeptPlans {
 
     /** Every version of one prospect's plan, the newest first. */
     public List<Kept> of(String prospect) {
+        return nodes(prospect)
+                .map(node -> kept(prospect, node))
+                .sorted(Comparator.comparingInt(Kept::version).reversed())
+                .toList();
+    }
+
+    /** The number of the newest version of one prospect's plan; 0 where there never was one. Reads no plan. */
+    public int newest(String prospect) {
+        return nodes(prospect).mapToInt(this::version).max().orElse(0);
+    }
+
+    private Stream<Node> nodes(String prospect) {
         return graph
                 .find(Node.ANY, Terms.PROSPECT, Addresses.prospect(prospect))
                 .mapWith(Triple::getSubject)
                 .toList()
                 .stream()
-                .filter(node -> graph.contains(node, RDF.type.asNode(), PLAN))
-                .map(node -> kept(prospect, node))
-                .sorted(Comparator.comparingInt(Kept::version).reversed())
-                .toList();
+                .filter(node -> graph.contains(node, RDF.type.asNode(), PLAN));
+    }
+
+    private int version(Node node) {
+        return Integer.parseInt(text(node, VERSION));
     }
 
     /** Adds a version; none is ever changed. */
@@ -88,7 +102,7 @@ public final class KeptPlans {
     private Kept kept(String prospect, Node node) {
         return new Kept(
                 prospect,
-                Integer.parseInt(text(node, VERSION)),
+                version(node),
                 text(node, ASKED),
                 text(node, SHEET),
                 text(node, SPEAKER),

@@ -41,9 +41,7 @@ final class PersonalData {
         this.data = data;
         this.named = pattern(Stream.concat(
                 Stream.of(id),
-                data.stream()
-                        .filter(quad -> quad.getSubject().equals(Addresses.prospect(id)))
-                        .filter(quad -> quad.getPredicate().equals(RDFS.label.asNode()))
+                data.stream(Node.ANY, Addresses.prospect(id), RDFS.label.asNode(), Node.ANY)
                         .map(quad -> quad.getObject().getLiteralLexicalForm())));
         data.stream().forEach(quad -> {
             boolean isOfHim = quad.getPredicate().equals(Terms.PROSPECT)

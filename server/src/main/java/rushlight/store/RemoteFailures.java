@@ -7,6 +7,7 @@ import java.net.http.HttpConnectTimeoutException;
 import java.net.http.HttpTimeoutException;
 import java.nio.channels.UnresolvedAddressException;
 import java.util.Optional;
+import java.util.function.Predicate;
 import javax.net.ssl.SSLException;
 import org.apache.jena.atlas.web.HttpException;
 import org.apache.jena.query.QueryException;
@@ -92,8 +93,9 @@ final class RemoteFailures {
                     "cannot be spoken to in private: its certificate is not one that this Java trusts",
                     why);
         }
-        Optional<Throwable> many = behind(why, "too many authentication attempts");
-        return many.isPresent() ? answered(401, why) : of(Kind.AWAY, "broke off while it was spoken to", why);
+        boolean many = behind(why, at -> String.valueOf(at.getMessage()).contains("too many authentication attempts"))
+                .isPresent();
+        return many ? answered(401, why) : of(Kind.AWAY, "broke off while it was spoken to", why);
     }
 
     private RemoteStoreException noStore(Exception why) {
@@ -105,19 +107,13 @@ final class RemoteFailures {
     }
 
     private static <T extends Throwable> Optional<T> behind(Throwable trouble, Class<T> kind) {
-        @Nullable Throwable at = trouble;
-        for (int i = 0; at != null && i < DEEPEST; i++, at = at.getCause()) {
-            if (kind.isInstance(at)) {
-                return Optional.of(kind.cast(at));
-            }
-        }
-        return Optional.empty();
+        return behind(trouble, kind::isInstance).map(kind::cast);
     }
 
-    private static Optional<Throwable> behind(Throwable trouble, String words) {
+    private static Optional<Throwable> behind(Throwable trouble, Predicate<Throwable> is) {
         @Nullable Throwable at = trouble;
         for (int i = 0; at != null && i < DEEPEST; i++, at = at.getCause()) {
-            if (String.valueOf(at.getMessage()).contains(words)) {
+            if (is.test(at)) {
                 return Optional.of(at);
             }
         }

@@ -144,9 +144,8 @@ public final class RemoteStore {
     }
 
     /** Begins to fill a store that is empty, provided that nobody else does. */
-    void beginFilling(String lineage, String filling) {
-        client.update(Guarded.whereNothingStands(
-                List.of(Standing.quad(Standing.LINEAGE, lineage), Standing.quad(Standing.FILLING, filling))));
+    void beginFilling(Standing mine) {
+        client.update(Guarded.whereNothingStands(mine.quads()));
     }
 
     /** Ends filling it, provided that nobody else does. */
@@ -156,9 +155,9 @@ public final class RemoteStore {
     }
 
     /** Takes back that filling was begun. */
-    void forgetFilling(String lineage, String filling) {
-        Quad mark = Standing.quad(Standing.FILLING, filling);
-        client.update(Guarded.update(List.of(mark, Standing.quad(Standing.LINEAGE, lineage)), List.of(), mark));
+    void forgetFilling(Standing mine) {
+        Quad mark = Standing.quad(Standing.FILLING, mine.filling().orElseThrow());
+        client.update(Guarded.update(mine.quads(), List.of(), mark));
     }
 
     /** Takes everything out of a graph. */

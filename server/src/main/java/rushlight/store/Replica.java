@@ -2,7 +2,6 @@ package rushlight.store;
 
 import java.nio.file.Path;
 import java.util.Optional;
-import org.apache.jena.sparql.core.DatasetGraph;
 import rushlight.store.Aligned.How;
 import rushlight.store.RemoteStoreException.Kind;
 
@@ -62,11 +61,7 @@ final class Replica {
     }
 
     private boolean hasFilm() {
-        return here.read(Replica::hasFilm);
-    }
-
-    static boolean hasFilm(DatasetGraph data) {
-        return data.stream().anyMatch(Standing::isFilm);
+        return here.read(data -> data.stream().anyMatch(Standing::isFilm));
     }
 
     private RemoteStoreException another() {

@@ -31,7 +31,7 @@ public final class Footage {
     private final Conditions shared;
     private final AtomicInteger looked = new AtomicInteger();
     private final Map<Class<?>, Object> kept = new ConcurrentHashMap<>();
-    private @Nullable Owners owners;
+    private volatile @Nullable Owners owners;
 
     Footage(IndexSearcher searcher, Segments segments, List<String> evaluators) {
         this.searcher = searcher;
@@ -190,6 +190,10 @@ public final class Footage {
     }
 
     private Optional<Shelf.Played> one(String prospect) {
+        Owners all = owners;
+        if (all != null) {
+            return all.of(prospect); // everybody's film is laid out already
+        }
         try {
             return shelf.one(prospect);
         } catch (IOException e) {
@@ -198,13 +202,15 @@ public final class Footage {
     }
 
     private synchronized Owners owners() {
-        if (owners == null) {
+        Owners all = owners;
+        if (all == null) {
             try {
-                owners = new Owners(shelf.everybody(), searcher.getIndexReader().maxDoc());
+                all = new Owners(shelf.everybody(), searcher.getIndexReader().maxDoc());
             } catch (IOException e) {
                 throw RepIndex.unreadable(e);
             }
+            owners = all;
         }
-        return owners;
+        return all;
     }
 }

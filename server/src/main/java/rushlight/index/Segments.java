@@ -12,7 +12,6 @@ import org.apache.lucene.index.IndexReader;
 import org.apache.lucene.index.LeafReaderContext;
 import org.apache.lucene.index.StoredFields;
 import org.apache.lucene.index.Term;
-import org.apache.lucene.search.DocIdSetIterator;
 import org.apache.lucene.search.IndexSearcher;
 import org.apache.lucene.search.TermQuery;
 import org.apache.lucene.search.Weight;
@@ -92,10 +91,7 @@ final class Segments {
 
     private static FixedBitSet matching(Weight weight, LeafReaderContext leaf) throws IOException {
         FixedBitSet found = new FixedBitSet(Math.max(1, leaf.reader().maxDoc()));
-        DocIdSetIterator matches = Walk.matches(weight, leaf);
-        for (int d = matches.nextDoc(); d != DocIdSetIterator.NO_MORE_DOCS; d = matches.nextDoc()) {
-            found.set(d);
-        }
+        found.or(Walk.matches(weight, leaf));
         return found;
     }
 
@@ -131,11 +127,8 @@ final class Segments {
 
     private static int[] documents(String kind, IndexSearcher searcher, LeafReaderContext leaf) throws IOException {
         Weight weight = Walk.weight(searcher, new TermQuery(new Term(Fields.KIND, kind)));
-        DocIdSetIterator all = Walk.matches(weight, leaf);
         IntStream.Builder found = IntStream.builder();
-        for (int d = all.nextDoc(); d != DocIdSetIterator.NO_MORE_DOCS; d = all.nextDoc()) {
-            found.add(d);
-        }
+        Walk.in(leaf, weight, found::add);
         return found.build().toArray();
     }
 }

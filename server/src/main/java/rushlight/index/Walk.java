@@ -29,14 +29,21 @@ final class Walk {
     static void over(IndexSearcher searcher, Query query, Begin begin) throws IOException {
         Weight weight = weight(searcher, query);
         for (LeafReaderContext leaf : searcher.getLeafContexts()) {
-            DocIdSetIterator matches = matches(weight, leaf);
             Bits live = leaf.reader().getLiveDocs();
             Segment segment = begin.segment(leaf);
-            for (int d = matches.nextDoc(); d != DocIdSetIterator.NO_MORE_DOCS; d = matches.nextDoc()) {
-                if (live == null || live.get(d)) {
-                    segment.found(d);
+            in(leaf, weight, document -> {
+                if (live == null || live.get(document)) {
+                    segment.found(document);
                 }
-            }
+            });
+        }
+    }
+
+    /** Goes through the matches of one segment, deleted documents among them. */
+    static void in(LeafReaderContext leaf, Weight weight, Segment segment) throws IOException {
+        DocIdSetIterator matches = matches(weight, leaf);
+        for (int d = matches.nextDoc(); d != DocIdSetIterator.NO_MORE_DOCS; d = matches.nextDoc()) {
+            segment.found(d);
         }
     }
 

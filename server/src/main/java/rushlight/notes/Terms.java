@@ -56,8 +56,9 @@ final class Terms {
                 .rows()) {
             Sense sense = new Sense(row.get(2), bases::base);
             Band band = Band.valueOf(row.get(4).toUpperCase(java.util.Locale.ROOT));
+            Term term = new Term(row.get(1), SPOKEN, sense, side(row.get(1), row.get(3)), band);
             for (String words : Phrasings.of(groups.spelled(row.get(0)))) {
-                builder.add(words, new Term(row.get(1), SPOKEN, sense, side(row.get(1), row.get(3)), band));
+                builder.add(words, term);
             }
         }
         Sense any = new Sense("-", bases::base);

@@ -46,7 +46,7 @@ final class ProgressWords {
     }
 
     private static String counts(Progress one) {
-        return capital(then(one.finding(), one.now()) + " since, " + share(one.then()) + " before.");
+        return RetestWords.capital(then(one.finding(), one.now()) + " since, " + share(one.then()) + " before.");
     }
 
     /** "took 16 of 18 kick-outs under the block (89 %)". */
@@ -162,9 +162,5 @@ final class ProgressWords {
 
     private static String bare(String sentence) {
         return sentence.endsWith(".") ? sentence.substring(0, sentence.length() - 1) : sentence;
-    }
-
-    private static String capital(String text) {
-        return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
     }
 }

@@ -5,11 +5,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import rushlight.evidence.Line;
 import rushlight.evidence.Rate;
-import rushlight.evidence.Side;
 import rushlight.evidence.Verdict;
 import rushlight.findings.Judged;
 import rushlight.findings.Measure;
-import rushlight.findings.Polarity;
 import rushlight.findings.Severity;
 import rushlight.knowledge.TrainedSkill;
 
@@ -120,8 +118,7 @@ record Ranked(Judged gap, TrainedSkill skill, Optional<ShownSkill> shown, int sc
         if (line.isEmpty() || gap.finding().measure() != Measure.RATE || rate.opportunities() < Line.FLOOR) {
             return OptionalDouble.empty();
         }
-        boolean above = gap.finding().standard().side().orElse(Side.ABOVE) == Side.ABOVE;
-        boolean bad = above != (gap.finding().polarity() == Polarity.STRENGTH);
+        boolean bad = ShownSkill.isBad(gap.finding());
         double event = (rate.events() + 0.5) / (rate.opportunities() + 1.0);
         double good = bad ? 1 - event : event;
         double wanted = Math.min(0.95, (bad ? 1 - line.getAsDouble() : line.getAsDouble()) + ABOVE_THE_LINE);

@@ -107,7 +107,8 @@ final class RetestWords {
         return Math.round(100 * share) + " %";
     }
 
-    private static String capital(String text) {
+    /** With a capital at its beginning. */
+    static String capital(String text) {
         return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
     }
 }

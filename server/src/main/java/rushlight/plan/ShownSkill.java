@@ -5,6 +5,7 @@ import rushlight.evidence.Interval;
 import rushlight.evidence.Line;
 import rushlight.evidence.Rate;
 import rushlight.evidence.Side;
+import rushlight.findings.Finding;
 import rushlight.findings.Judged;
 import rushlight.findings.Measure;
 import rushlight.findings.Polarity;
@@ -22,9 +23,13 @@ record ShownSkill(Judged judged, Rate good) {
         if (judged.finding().measure() != Measure.RATE || rate.opportunities() < Line.FLOOR) {
             return Optional.empty();
         }
-        boolean above = judged.finding().standard().side().orElse(Side.ABOVE) == Side.ABOVE;
-        boolean bad = above != (judged.finding().polarity() == Polarity.STRENGTH);
-        return Optional.of(new ShownSkill(judged, bad ? rate.mirrored() : rate));
+        return Optional.of(new ShownSkill(judged, isBad(judged.finding()) ? rate.mirrored() : rate));
+    }
+
+    /** Whether what a finding counts is what a coach does not want. */
+    static boolean isBad(Finding finding) {
+        boolean above = finding.standard().side().orElse(Side.ABOVE) == Side.ABOVE;
+        return above != (finding.polarity() == Polarity.STRENGTH);
     }
 
     /** "31 of 60 good (52 %, likely range 41 to 62 %), by \"plays high\"." */

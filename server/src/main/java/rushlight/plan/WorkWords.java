@@ -3,7 +3,6 @@ package rushlight.plan;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 import rushlight.evidence.Verdict;
 import rushlight.findings.Assessment;
@@ -34,7 +33,7 @@ final class WorkWords {
             because.add("Asked for by hand.");
         }
         for (Ranked one : own) {
-            because.add(capital(name(one)) + ". " + one.gap().sentence());
+            because.add(RetestWords.capital(name(one)) + ". " + one.gap().sentence());
         }
         if (own.size() > 1) {
             because.add("One skill answers " + (own.size() == 2 ? "both" : "all " + own.size()) + " of them.");
@@ -127,10 +126,6 @@ final class WorkWords {
 
     private static String name(Ranked one) {
         return one.gap().finding().shown();
-    }
-
-    private static String capital(String text) {
-        return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
     }
 
     private static String names(List<Ranked> some) {

@@ -1,5 +1,6 @@
 package rushlight.web;
 
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
@@ -13,6 +14,7 @@ import rushlight.plan.Plan;
 import rushlight.plan.PlanAnswer;
 import rushlight.plan.Schedule;
 import rushlight.plan.Work;
+import rushlight.store.KeptPlans;
 
 /**
  * A plan as programs read it, or why there is none. Slugs, not labels, are the keys.
@@ -98,6 +100,15 @@ public record PlanSheet(
 
     /** Why there is no plan: what was refused, or what clashes and the least that would have to give. */
     public record None(List<String> reasons, List<String> clash, List<String> giveUp) {}
+
+    /**
+     * The sheet of a plan that was kept.
+     *
+     * @throws IllegalArgumentException where another edition of the program wrote it
+     */
+    public static PlanSheet of(KeptPlans.Kept kept) {
+        return Json.read(kept.sheet().getBytes(StandardCharsets.UTF_8), PlanSheet.class);
+    }
 
     /** What came of a request for one man. */
     public static PlanSheet of(Prospect prospect, PlanAnswer answer, List<PlanNotice> notices) {

@@ -9,8 +9,6 @@ import rushlight.archive.LogSummary;
 import rushlight.archive.Opinions;
 import rushlight.archive.Projections;
 import rushlight.archive.ReportSheets;
-import rushlight.findings.Assessment;
-import rushlight.findings.Profile;
 import rushlight.report.prospect.Material;
 import rushlight.report.prospect.Part;
 import rushlight.report.prospect.Written;
@@ -22,18 +20,15 @@ public final class ReportMaterial {
     /** All that an open folder holds of one prospect, without a plan; empty where there is no film of this id. */
     public static Optional<Material> of(Archive archive, String prospect) {
         Written written = written(ReportSheets.of(archive).of(prospect));
-        return archive.watch(footage -> footage.tape(prospect).map(tape -> {
-            Assessment assessment = archive.book().assess(tape);
-            Profile profile = archive.book().profile(tape, footage.reps(prospect));
-            return new Material(
-                    assessment,
-                    Opinions.of(archive).beside(assessment),
-                    profile,
-                    readers(archive, prospect),
-                    foreseen(archive, prospect),
-                    Optional.empty(),
-                    written);
-        }));
+        return archive.watch(footage -> CompareAnswer.Side.of(archive.book(), footage, prospect)
+                .map(side -> new Material(
+                        side.assessment(),
+                        Opinions.of(archive).beside(side.assessment()),
+                        side.profile(),
+                        readers(archive, prospect),
+                        foreseen(archive, prospect),
+                        Optional.empty(),
+                        written)));
     }
 
     /** The same with the plan of these, where its report has a part for one. */

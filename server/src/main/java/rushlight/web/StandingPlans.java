@@ -2,9 +2,7 @@ package rushlight.web;
 
 import java.nio.charset.StandardCharsets;
 import java.time.ZoneOffset;
-import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import rushlight.archive.Archive;
 import rushlight.archive.Book;
 import rushlight.archive.Plans;
@@ -49,12 +47,20 @@ public final class StandingPlans implements ReportPlans {
             return instead(
                     assessment, which + ", was kept by another edition of the program and cannot be read by this one.");
         }
-        List<String> reasons = held.get() instanceof PlanByHand.Held now
-                ? now.breaches().stream().map(PlanCheckAnswer::sentence).toList()
-                : ((PlanByHand.Refused) held.get()).reasons();
-        return held.get() instanceof PlanByHand.Held now && reasons.isEmpty()
-                ? new Material.Planned(new PlanAnswer.Made(now.plan()), which + ".")
-                : instead(assessment, which + ", no longer holds on the film as it is now: " + reasons.get(0));
+        if (held.get() instanceof PlanByHand.Held now) {
+            return now.breaches().isEmpty()
+                    ? new Material.Planned(new PlanAnswer.Made(now.plan()), which + ".")
+                    : noLonger(
+                            assessment,
+                            which,
+                            PlanCheckAnswer.sentence(now.breaches().get(0)));
+        }
+        return noLonger(
+                assessment, which, ((PlanByHand.Refused) held.get()).reasons().get(0));
+    }
+
+    private Material.Planned noLonger(Assessment assessment, String which, String why) {
+        return instead(assessment, which + ", no longer holds on the film as it is now: " + why);
     }
 
     private Material.Planned instead(Assessment assessment, String why) {
@@ -65,7 +71,7 @@ public final class StandingPlans implements ReportPlans {
     /** The kept sessions held against everything a plan keeps to; empty where they cannot be read. */
     private Optional<PlanByHand> held(Assessment assessment, Kept one) {
         try {
-            PlanSheet sheet = Json.read(one.sheet().getBytes(StandardCharsets.UTF_8), PlanSheet.class);
+            PlanSheet sheet = PlanSheet.of(one);
             return Optional.of(book.planner()
                     .byHand(
                             assessment,
@@ -78,9 +84,9 @@ public final class StandingPlans implements ReportPlans {
                                             .map(PlanWeek.Block::exercise)
                                             .toList())
                                     .toList(),
-                            sheet.proof()
-                                    .map(proof -> OptionalInt.of(proof.bound()))
-                                    .orElse(OptionalInt.empty())));
+                            sheet.proof().stream()
+                                    .mapToInt(PlanSheet.Proof::bound)
+                                    .findFirst()));
         } catch (IllegalArgumentException e) {
             return Optional.empty();
         }

@@ -43,7 +43,8 @@ public final class Ac1 {
      * @param share of its labels, in the order of all labels; empty where nobody rated it
      * @param agreed the pairs of its raters who agree, as a part of all its pairs; empty under two
      */
-    private record Unit(List<Double> share, OptionalDouble agreed) {}
+    @SuppressWarnings("ArrayRecordComponent") // only ever added up, never compared
+    private record Unit(double[] share, OptionalDouble agreed) {}
 
     private static <T> List<Unit> units(Ratings<T> ratings, List<T> labels) {
         List<Unit> units = new ArrayList<>();
@@ -59,13 +60,10 @@ public final class Ac1 {
                                     .map(count -> count * (count - 1))
                                     .sum()
                             / (all * (all - 1.0)));
-            units.add(new Unit(
-                    all == 0
-                            ? List.of()
-                            : DoubleStream.of(counts)
-                                    .mapToObj(count -> count / all)
-                                    .toList(),
-                    agreed));
+            double[] share = all == 0
+                    ? new double[0]
+                    : DoubleStream.of(counts).map(count -> count / all).toArray();
+            units.add(new Unit(share, agreed));
         }
         return units;
     }
@@ -76,9 +74,9 @@ public final class Ac1 {
         double agreed = 0;
         int paired = 0;
         for (Unit unit : units) {
-            rated += unit.share().isEmpty() ? 0 : 1;
-            for (int label = 0; label < unit.share().size(); label++) {
-                share[label] += unit.share().get(label);
+            rated += unit.share().length == 0 ? 0 : 1;
+            for (int label = 0; label < unit.share().length; label++) {
+                share[label] += unit.share()[label];
             }
             if (unit.agreed().isPresent()) {
                 agreed += unit.agreed().getAsDouble();

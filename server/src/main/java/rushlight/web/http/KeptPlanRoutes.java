@@ -114,7 +114,7 @@ final class KeptPlanRoutes {
     private Practice practice(KeptPlans.Kept one) {
         PlanSheet sheet;
         try {
-            sheet = Json.read(one.sheet().getBytes(StandardCharsets.UTF_8), PlanSheet.class);
+            sheet = PlanSheet.of(one);
         } catch (IllegalArgumentException e) {
             throw Problem.of(409, "This plan was kept by another edition of the program. Plan again and keep it.")
                     .thrown();

@@ -99,8 +99,9 @@ final class Problems {
 
     /** What could not be written, and what became of it; empty where something else broke. */
     static Optional<Problem> unwritable(Exception e) {
-        if (e instanceof RemoteStoreException) {
-            return elsewhere(e);
+        Optional<Problem> store = elsewhere(e);
+        if (store.isPresent()) {
+            return store;
         }
         if (e instanceof FullDiskException || e instanceof IndexBehindException) {
             return Optional.of(Problem.of(507, String.valueOf(e.getMessage())));

@@ -39,6 +39,20 @@ public record Asked(
         chips = List.copyOf(chips);
     }
 
+    /** Whether players are to be ranked, or told apart by words nothing was made of, and there is nothing to count. */
+    boolean isUncountable() {
+        boolean part = filters.stream()
+                .anyMatch(filter -> filter instanceof Filter.OfMan
+                        || filter instanceof Filter.Prospects
+                        || filter instanceof Filter.Games
+                        || filter instanceof Filter.Opponents
+                        || filter instanceof Filter.Levels
+                        || filter instanceof Filter.Note);
+        boolean ranked =
+                filters.stream().anyMatch(filter -> filter instanceof Filter.Order || filter instanceof Filter.Top);
+        return find == Find.PROSPECTS && situation.isEmpty() && (ranked || (!part && !unread.isEmpty()));
+    }
+
     /** The first filter of a kind. */
     public <T extends Filter> Optional<T> filter(Class<T> kind) {
         return filters.stream().filter(kind::isInstance).map(kind::cast).findFirst();

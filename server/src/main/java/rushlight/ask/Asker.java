@@ -33,7 +33,7 @@ public final class Asker {
     private final AlikeAnswers alike;
 
     private Asker(Ontology ontology, Taxonomy taxonomy, Situations situations, Assessor assessor) {
-        Wording wording = new Wording(situations);
+        Wording wording = new Wording(situations, Claims.of(ontology, taxonomy, assessor.book(), situations.facets()));
         Counted counted = new Counted();
         this.countable = Countable.of(ontology, taxonomy, situations);
         this.links = new Links(ontology, taxonomy);
@@ -64,14 +64,19 @@ public final class Asker {
         Map<String, String> games = new HashMap<>();
         Set<String> opponents = new HashSet<>();
         Set<String> levels = new HashSet<>();
+        Set<String> teams = new HashSet<>();
+        Set<String> years = new HashSet<>();
+        footage.prospects().forEach(prospect -> {
+            teams.add(prospect.team());
+            years.add(prospect.classYear());
+        });
         for (Game game : footage.games()) {
             games.put(game.id(), game.name());
             opponents.add(game.opponent());
             levels.add(game.level());
         }
-        opponents.remove("");
-        levels.remove("");
-        return new People(prospects, games, opponents, levels);
+        List.of(opponents, levels, teams, years).forEach(names -> names.remove(""));
+        return new People(prospects, games, opponents, levels, teams, years);
     }
 
     /** The answers to a question from this film. */
@@ -94,6 +99,9 @@ public final class Asker {
     }
 
     private Answers.Listed listed(Scene scene) {
+        if (scene.men().filter(Set::isEmpty).isPresent()) {
+            return Answers.Listed.nothing("Nobody on this film is such a player.");
+        }
         return switch (scene.asked().find()) {
             case PROSPECTS -> asksForFindings(scene.asked()) ? findings.players(scene) : players.of(scene);
             case REPS -> reps.of(scene);

@@ -50,6 +50,8 @@ public record Chip(
         PROSPECT,
         GAME,
         OPPONENT,
+        TEAM,
+        CLASS_YEAR,
         LEVEL,
         TOPIC,
         NOTE,

@@ -34,6 +34,8 @@ final class Chips {
             Sense.Name.Kind.PROSPECT, Chip.Role.PROSPECT,
             Sense.Name.Kind.GAME, Chip.Role.GAME,
             Sense.Name.Kind.OPPONENT, Chip.Role.OPPONENT,
+            Sense.Name.Kind.TEAM, Chip.Role.TEAM,
+            Sense.Name.Kind.CLASS_YEAR, Chip.Role.CLASS_YEAR,
             Sense.Name.Kind.LEVEL, Chip.Role.LEVEL);
 
     private final Taxonomy taxonomy;

@@ -1,15 +1,20 @@
 package rushlight.ask;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import rushlight.findings.Counting;
 import rushlight.findings.Finding;
 import rushlight.findings.FindingBook;
+import rushlight.findings.Polarity;
 import rushlight.knowledge.Claim;
 import rushlight.knowledge.FitRule;
+import rushlight.knowledge.Ontology;
 import rushlight.knowledge.Pairing;
+import rushlight.knowledge.Relations;
 import rushlight.knowledge.Taxonomy;
 import rushlight.situation.Facets;
 import rushlight.situation.Situation;
@@ -19,15 +24,22 @@ final class Claims {
     private static final String DUTY = "assignment";
 
     private final List<Claim> known;
+    private final Relations relations;
     private final Taxonomy taxonomy;
     private final FindingBook findings;
     private final Facets facets;
 
-    Claims(List<Claim> known, Taxonomy taxonomy, FindingBook findings, Facets facets) {
-        this.known = List.copyOf(known);
+    private Claims(List<Claim> known, Relations relations, Taxonomy taxonomy, FindingBook findings, Facets facets) {
+        this.known = known;
+        this.relations = relations;
         this.taxonomy = taxonomy;
         this.findings = findings;
         this.facets = facets;
+    }
+
+    /** Those of a book. */
+    static Claims of(Ontology ontology, Taxonomy taxonomy, FindingBook findings, Facets facets) {
+        return new Claims(Claim.of(ontology), new Relations(ontology), taxonomy, findings, facets);
     }
 
     /**
@@ -60,6 +72,15 @@ final class Claims {
             }
         }
         return Optional.empty();
+    }
+
+    /** The finding that shows on film what is not seen on a rep, such as a trait; one of the wanted kind before any other. */
+    Optional<Finding> shows(String slug, Polarity wanted) {
+        return Stream.concat(Stream.of(slug), relations.near(slug).stream().sorted())
+                .flatMap(near -> relations.from(near, "shownBy").stream())
+                .flatMap(shown -> findings.finding(shown).stream())
+                .filter(finding -> pair(finding.slug()).isPresent())
+                .min(Comparator.comparing(finding -> finding.polarity() != wanted));
     }
 
     Optional<Finding> finding(String slug) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import rushlight.evidence.Difference;
 import rushlight.evidence.Interval;
 import rushlight.evidence.Rate;
@@ -39,6 +40,10 @@ final class ComparedAnswers {
         Optional<Filter.Sides> sides = scene.asked().filter(Filter.Sides.class);
         if (sides.isPresent()) {
             return sides(scene, pair.orElseGet(() -> SituationPair.just(countable.anyRep())), sides.get());
+        }
+        Optional<Filter.Ways> ways = scene.asked().filter(Filter.Ways.class);
+        if (ways.isPresent() && pair.isPresent()) {
+            return ways(scene, pair.get(), ways.get().ways());
         }
         return pair.isPresent() ? players(scene, pair.get()) : findings.of(scene);
     }
@@ -80,14 +85,48 @@ final class ComparedAnswers {
         return new Answer.Compared(prospect, first.count(), score, said, List.of(first, second), gap, List.of());
     }
 
+    /** How often he did one thing, and how often the other, of the same reps; the two shares are no two samples to hold apart. */
+    private Answers.Listed ways(Scene scene, SituationPair pair, List<Filter.Ways.Way> ways) {
+        Situation chance = countable.opportunity(pair.opportunity(), pair.event());
+        List<Answer.Compared> all = new ArrayList<>();
+        for (Prospect prospect :
+                scene.footage().prospects().stream().filter(scene::isWanted).toList()) {
+            List<Answer.Compared.Row> rows = ways.stream()
+                    .map(way -> row(
+                            way.name(),
+                            scene.footage()
+                                    .counts(chance, way.event(), scene.slice())
+                                    .getOrDefault(prospect.id(), NONE)))
+                    .toList();
+            Answer.Count first = rows.get(0).count();
+            if (first.rate().opportunities() > 0) {
+                String said = "Of " + first.rate().opportunities() + " reps on which "
+                        + wording.phrase(pair.opportunity()) + ": "
+                        + rows.stream()
+                                .map(row -> row.name() + " on "
+                                        + row.count().rate().events() + " (" + Counted.range(row.count()) + ")")
+                                .collect(Collectors.joining(", "))
+                        + ".";
+                all.add(new Answer.Compared(
+                        prospect,
+                        first,
+                        Counted.score(first, scene.direction()),
+                        said,
+                        rows,
+                        Optional.empty(),
+                        List.of()));
+            }
+        }
+        return listed(scene, all, chance, pair);
+    }
+
     /** Several players and one count; each is held against the next. */
     private Answers.Listed players(Scene scene, SituationPair pair) {
         Situation chance = countable.opportunity(pair.opportunity(), pair.event());
         Map<String, Count> counts = scene.footage().counts(chance, pair.event(), scene.slice());
         List<Answer.Compared.Row> rows = new ArrayList<>();
         List<Prospect> players = scene.footage().prospects().stream()
-                .filter(prospect ->
-                        scene.prospects().isEmpty() || scene.prospects().contains(prospect.id()))
+                .filter(scene::isWanted)
                 .filter(prospect ->
                         counts.containsKey(prospect.id()) || scene.prospects().contains(prospect.id()))
                 .sorted(Comparator.comparing(
@@ -101,7 +140,7 @@ final class ComparedAnswers {
             int other = i + 1 < players.size() ? i + 1 : Math.max(0, i - 1);
             Optional<Answer.Compared.Gap> gap =
                     gap(rows.get(i).count().rate(), rows.get(other).count().rate());
-            String said = wording.happened(pair, rows.get(i).count())
+            String said = wording.happened(scene.asked(), pair, rows.get(i).count())
                     + gap.filter(g -> players.size() > 1)
                             .map(g -> " Against " + rows.get(other).name() + ":" + told(g))
                             .orElse("");

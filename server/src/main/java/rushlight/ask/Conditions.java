@@ -14,6 +14,7 @@ final class Conditions {
     private static final String OPENING_MOVE = "openingMove";
     private static final String REPS = Find.REPS.slug();
     private static final String ON = "on:";
+    private static final String MET = "met:";
     private static final String WON = "outcome=won";
     private static final String LOST = "outcome=lost";
 
@@ -90,13 +91,20 @@ final class Conditions {
                         part,
                         place.role(),
                         place.event(),
-                        place.situation(),
+                        part.does(Act.LATER) && !deny ? later(place.situation()) : place.situation(),
                         place.kind(),
                         Optional.of(place.slug()),
                         deny,
                         opening,
                         false)))
                 .orElse(List.of());
+    }
+
+    /** A counter comes after the first move. */
+    private static Situation later(Situation situation) {
+        return situation instanceof Situation.Has has && has.facet().equals(MOVE)
+                ? Situation.all(List.of(situation, Situation.not(Situation.has(OPENING_MOVE, has.value()))))
+                : situation;
     }
 
     /** Words that ask for something, unless somebody is said to do it. */
@@ -119,9 +127,11 @@ final class Conditions {
                 .findFirst();
         for (int w = 1; w < words.length; w++) {
             if (!words[w].startsWith(ON)) {
-                Situation situation = places.condition(words[w]);
-                Chip.Role role = event ? Chip.Role.RESULT : Chip.Role.CONTEXT;
-                found.add(new Condition(part, role, event, situation, kind, Optional.empty(), deny, false, false));
+                boolean met = words[w].startsWith(MET);
+                Situation situation = places.condition(met ? words[w].substring(MET.length()) : words[w]);
+                boolean came = event && !met;
+                Chip.Role role = came ? Chip.Role.RESULT : Chip.Role.CONTEXT;
+                found.add(new Condition(part, role, came, situation, kind, Optional.empty(), deny, false, false));
             }
         }
         return found;
@@ -160,6 +170,17 @@ final class Conditions {
             return condition.with(Situation.has(OPENING_MOVE, has.value()));
         }
         return condition;
+    }
+
+    /** Whether all that is said is that he does one thing or another. */
+    static boolean isEither(List<Condition> conditions) {
+        List<Condition> acts = conditions.stream().filter(Condition::event).toList();
+        return acts.size() == 2 && acts.get(1).either() && acts.stream().allMatch(c -> c.isAct() && !c.denied());
+    }
+
+    /** Whether it is a move that he used, so that there is a won and a lost of it. */
+    static boolean isMove(Condition condition) {
+        return condition.isAct() && condition.situation().reads().containsKey(MOVE);
     }
 
     /** Whether the term is the other one or narrower. */

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import rushlight.evidence.Verdict;
+import rushlight.film.Prospect;
 import rushlight.findings.Polarity;
 import rushlight.findings.Severity;
 import rushlight.situation.Situation;
@@ -32,6 +33,36 @@ public sealed interface Filter {
     record Opponents(List<String> names) implements Filter {
         public Opponents {
             names = List.copyOf(names);
+        }
+    }
+
+    /** What a list of prospects says of the man himself, whatever he did. */
+    sealed interface OfMan extends Filter permits Teams, ClassYears, ManSize {
+        /** Whether he is such a man; one of whom the list says nothing is not. */
+        boolean fits(Prospect prospect);
+    }
+
+    /** Only players of these teams, as the list of prospects writes them. */
+    record Teams(List<String> names) implements OfMan {
+        public Teams {
+            names = List.copyOf(names);
+        }
+
+        @Override
+        public boolean fits(Prospect prospect) {
+            return names.contains(prospect.team());
+        }
+    }
+
+    /** Only players of these class years, as the list of prospects writes them. */
+    record ClassYears(List<String> names) implements OfMan {
+        public ClassYears {
+            names = List.copyOf(names);
+        }
+
+        @Override
+        public boolean fits(Prospect prospect) {
+            return names.contains(prospect.classYear());
         }
     }
 
@@ -159,6 +190,20 @@ public sealed interface Filter {
     record Kinds(Set<String> classes) implements Filter {
         public Kinds {
             classes = Set.copyOf(classes);
+        }
+    }
+
+    /**
+     * What he does on the same reps, one way or another: how often each is wanted.
+     *
+     * @param ways the ways, in the order of the question
+     */
+    record Ways(List<Way> ways) implements Filter {
+        /** One thing he may do, and what it is called. */
+        public record Way(Situation event, String name) {}
+
+        public Ways {
+            ways = List.copyOf(ways);
         }
     }
 

@@ -16,7 +16,6 @@ import rushlight.findings.Assessment;
 import rushlight.findings.Assessor;
 import rushlight.findings.Judged;
 import rushlight.findings.Polarity;
-import rushlight.index.Footage;
 import rushlight.knowledge.Taxonomy;
 import rushlight.situation.Tape;
 
@@ -111,7 +110,8 @@ final class FindingAnswers {
         Set<String> slugs = scene.asked().filters(Filter.Findings.class).stream()
                 .flatMap(filter -> filter.slugs().stream())
                 .collect(Collectors.toSet());
-        boolean everybody = scene.prospects().isEmpty() && scene.narrowing().keepsAll() && !slugs.isEmpty();
+        boolean everybody =
+                scene.slice().prospects().isEmpty() && scene.narrowing().keepsAll() && !slugs.isEmpty();
         return everybody
                 ? scene.footage()
                         .once(Remembered.class, footage -> new Remembered())
@@ -162,9 +162,13 @@ final class FindingAnswers {
     }
 
     private static List<String> whose(Scene scene) {
-        Footage footage = scene.footage();
         List<String> named = scene.prospects();
-        return named.isEmpty() ? footage.prospects().stream().map(Prospect::id).toList() : named;
+        return named.isEmpty() || scene.men().isPresent()
+                ? scene.footage().prospects().stream()
+                        .filter(scene::isWanted)
+                        .map(Prospect::id)
+                        .toList()
+                : named;
     }
 
     private List<Held> wanted(Scene scene, List<Held> held) {

@@ -18,6 +18,8 @@ final class Intent {
     /** What is said of two named players is a comparison, where one of these would be wanted of one. */
     private static final Set<Find> OF_TWO = Set.of(Find.REPS, Find.TECHNIQUES, Find.PROSPECTS);
 
+    private static final Set<String> QUALITIES = Set.of("best", "worst");
+
     private final Parts parts;
     private final List<Condition> conditions;
     private final int named;
@@ -55,6 +57,11 @@ final class Intent {
         if (named > 1
                 && strong.flatMap(this::strong).filter(f -> !OF_TWO.contains(f)).isEmpty()) {
             return new Decided(Find.COMPARE, cue(Act.FIND, Find.COMPARE).or(() -> cue(Act.PERHAPS, Find.COMPARE)));
+        }
+        Optional<Part> between = cue(Act.FIND, Find.COMPARE);
+        boolean terms = parts.parts().stream().filter(Part::isTerm).count() > 1;
+        if (named == 0 && between.isPresent() && terms && strong.isEmpty()) {
+            return new Decided(Find.TECHNIQUES, between);
         }
         boolean faults = !conditions.isEmpty() && conditions.stream().allMatch(c -> c.role() == Chip.Role.FAULT);
         if (faults
@@ -102,6 +109,18 @@ final class Intent {
         boolean elsewhere = parts.quoted().isPresent()
                 || !parts.names(Sense.Name.Kind.OPPONENT).isEmpty()
                 || !parts.names(Sense.Name.Kind.GAME).isEmpty();
+        if (named == 1 && parts.has(Act.PERHAPS) && Conditions.isEither(conditions)) {
+            return new Decided(Find.COMPARE, perhaps);
+        }
+        boolean judged = parts.doing(Act.ORDER).stream()
+                .flatMap(part -> part.value(Act.ORDER).stream())
+                .anyMatch(QUALITIES::contains);
+        boolean men = conditions.isEmpty()
+                && !(parts.names(Sense.Name.Kind.TEAM).isEmpty()
+                        && parts.names(Sense.Name.Kind.CLASS_YEAR).isEmpty());
+        if ((named > 0 && judged && !conditions.isEmpty()) || (named == 0 && men && perhaps.isEmpty())) {
+            return new Decided(Find.PROSPECTS, Optional.empty());
+        }
         if (named > 0) {
             boolean reps = !conditions.isEmpty() || elsewhere;
             return new Decided(reps ? Find.REPS : Find.FINDINGS, Optional.empty());

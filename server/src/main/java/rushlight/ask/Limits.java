@@ -29,6 +29,9 @@ final class Limits {
         ids(Sense.Name.Kind.PROSPECT).map(Filter.Prospects::new).ifPresent(found::add);
         ids(Sense.Name.Kind.GAME).map(Filter.Games::new).ifPresent(found::add);
         ids(Sense.Name.Kind.OPPONENT).map(Filter.Opponents::new).ifPresent(found::add);
+        ids(Sense.Name.Kind.TEAM).map(Filter.Teams::new).ifPresent(found::add);
+        ids(Sense.Name.Kind.CLASS_YEAR).map(Filter.ClassYears::new).ifPresent(found::add);
+        parts.parts().forEach(part -> size(part).ifPresent(found::add));
         ids(Sense.Name.Kind.LEVEL).map(Filter.Levels::new).ifPresent(found::add);
         atLeast().ifPresent(found::add);
         top().map(Filter.Top::new).ifPresent(found::add);
@@ -44,6 +47,34 @@ final class Limits {
                 .ifPresent(found::add);
         parts.quoted().map(part -> new Filter.Note(part.text())).ifPresent(found::add);
         return found;
+    }
+
+    /** "Over 260 lb", "6-4 or taller"; a size alone says not on which side of it he is to be. */
+    Optional<ManSize> size(Part part) {
+        int at = parts.parts().indexOf(part);
+        return part.size()
+                .filter(size -> size.measure().isPresent())
+                .flatMap(size -> bound(parts.parts(), at)
+                        .map(bound -> new ManSize(size.measure().orElseThrow(), bound, size.value(), part.text())));
+    }
+
+    private static Optional<ManSize.Bound> bound(List<Part> all, int at) {
+        if (at > 0 && all.get(at - 1).does(Act.AT_LEAST)) {
+            boolean itself =
+                    all.get(at - 1).value(Act.AT_LEAST).filter("0"::equals).isPresent();
+            return Optional.of(itself ? ManSize.Bound.AT_LEAST : ManSize.Bound.OVER);
+        }
+        if (at > 0 && all.get(at - 1).does(Act.AT_MOST)) {
+            boolean itself =
+                    all.get(at - 1).value(Act.AT_MOST).filter("0"::equals).isPresent();
+            return Optional.of(itself ? ManSize.Bound.AT_MOST : ManSize.Bound.UNDER);
+        }
+        if (at + 1 < all.size() && all.get(at + 1).does(Act.OR_MORE)) {
+            return Optional.of(ManSize.Bound.AT_LEAST);
+        }
+        return at + 1 < all.size() && all.get(at + 1).does(Act.OR_LESS)
+                ? Optional.of(ManSize.Bound.AT_MOST)
+                : Optional.empty();
     }
 
     private Optional<List<String>> ids(Sense.Name.Kind kind) {

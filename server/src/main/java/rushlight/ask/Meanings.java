@@ -30,7 +30,7 @@ final class Meanings {
             Optional<Sense> term = values.stream()
                     .filter(s -> s instanceof Sense.Term t && t.label().slug().equals(slug))
                     .findFirst();
-            return Stream.concat(term.stream(), cues.stream().filter(Meanings::isPerhaps))
+            return Stream.concat(term.stream(), cues.stream().filter(Meanings::isBeside))
                     .toList();
         }
         boolean grammarAlone = cues.stream().allMatch(s -> ((Sense.Cue) s).act() == Act.GRAMMAR);
@@ -39,7 +39,7 @@ final class Meanings {
         return cues.isEmpty() ? others : grammarAlone && match.length() > 1 && !others.isEmpty() ? others : cues;
     }
 
-    private static boolean isPerhaps(Sense sense) {
-        return sense instanceof Sense.Cue cue && cue.act() == Act.PERHAPS;
+    private static boolean isBeside(Sense sense) {
+        return sense instanceof Sense.Cue cue && (cue.act() == Act.PERHAPS || cue.act() == Act.LATER);
     }
 }

@@ -1,5 +1,6 @@
 package rushlight.ask;
 
+import java.util.Set;
 import rushlight.words.Matcher;
 import rushlight.words.Tokenizer;
 
@@ -19,8 +20,14 @@ final class NameWords {
             }
         });
         people.games().forEach((id, name) -> builder.add(name, new Sense.Name(Sense.Name.Kind.GAME, id, name)));
-        people.opponents().forEach(name -> builder.add(name, new Sense.Name(Sense.Name.Kind.OPPONENT, name, name)));
-        people.levels().forEach(name -> builder.add(name, new Sense.Name(Sense.Name.Kind.LEVEL, name, name)));
+        add(builder, people.opponents(), Sense.Name.Kind.OPPONENT);
+        add(builder, people.teams(), Sense.Name.Kind.TEAM);
+        add(builder, people.classYears(), Sense.Name.Kind.CLASS_YEAR);
+        add(builder, people.levels(), Sense.Name.Kind.LEVEL);
         return builder.build();
+    }
+
+    private static void add(Matcher.Builder<Sense> builder, Set<String> names, Sense.Name.Kind kind) {
+        names.forEach(name -> builder.add(name, new Sense.Name(kind, name, name)));
     }
 }

@@ -27,7 +27,7 @@ final class Pairs {
         boolean both = events.stream().anyMatch(Condition::isOutcome)
                 && events.stream().anyMatch(c -> c.isAct() && !c.denied());
         if (both) {
-            boolean first = events.stream().anyMatch(Pairs::isClass);
+            boolean first = events.stream().anyMatch(Pairs::isOfFirstMove);
             events.stream()
                     .filter(c -> c.isAct() && !c.denied())
                     .forEach(c -> met.add(first ? conditions.opened(c) : opening(c)));
@@ -36,6 +36,12 @@ final class Pairs {
             List<Condition> first = events.stream().filter(Condition::opening).toList();
             first.forEach(c -> met.add(conditions.opened(c)));
             events = events.stream().filter(c -> !c.opening()).toList();
+        } else if (quality.isPresent()
+                && find != Find.REPS
+                && events.stream().allMatch(c -> Conditions.isMove(c) && !c.denied())
+                && !events.isEmpty()) {
+            events.forEach(c -> met.add(opening(c)));
+            events = List.of();
         } else if (events.size() == 1) {
             events = List.of(opening(events.get(0)));
         }
@@ -102,6 +108,12 @@ final class Pairs {
 
     static boolean isPhase(Condition condition) {
         return condition.situation() instanceof Situation.Has has && has.facet().equals(PHASE);
+    }
+
+    private static boolean isOfFirstMove(Condition condition) {
+        return condition.situation() instanceof Situation.Has has
+                && has.facet().equals("repClass")
+                && has.value().startsWith("first-move");
     }
 
     private static boolean isClass(Condition condition) {

@@ -48,6 +48,13 @@ record Part(
         return !terms().isEmpty();
     }
 
+    Optional<Sense.Size> size() {
+        return senses.stream()
+                .filter(Sense.Size.class::isInstance)
+                .map(Sense.Size.class::cast)
+                .findFirst();
+    }
+
     List<Sense.Name> names(Sense.Name.Kind kind) {
         return senses.stream()
                 .filter(Sense.Name.class::isInstance)

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import rushlight.film.Prospect;
 import rushlight.findings.Countable;
 import rushlight.index.Count;
@@ -16,6 +17,9 @@ import rushlight.situation.Situation;
 
 /** Players, ranked by what a count allows to say and not by the bare rate. */
 final class PlayerAnswers {
+    private static final String UNCOUNTABLE =
+            "Nothing in the question can be counted on film, so nobody can be ranked by it.";
+
     private final Countable countable;
     private final Wording wording;
     private final Counted counted;
@@ -30,7 +34,10 @@ final class PlayerAnswers {
     }
 
     Answers.Listed of(Scene scene) {
-        SituationPair pair = scene.asked().situation().orElseGet(() -> SituationPair.just(countable.anyRep()));
+        if (scene.asked().situation().isEmpty()) {
+            return scene.asked().isUncountable() ? Answers.Listed.nothing(UNCOUNTABLE) : roll(scene);
+        }
+        SituationPair pair = scene.asked().situation().orElseThrow();
         Situation chance = countable.opportunity(pair.opportunity(), pair.event());
         Map<String, Count> counts = scene.footage().counts(chance, pair.event(), scene.slice());
         List<Ranked> ranked = ranked(scene, counts);
@@ -46,11 +53,47 @@ final class PlayerAnswers {
                     one.prospect(),
                     one.count(),
                     Counted.score(one.count(), scene.direction()),
-                    wording.happened(pair, one.count()),
+                    wording.happened(scene.asked(), pair, one.count()),
                     Optional.empty(),
                     reps.getOrDefault(one.prospect().id(), List.of())));
         }
         return Answers.Listed.of(all.size(), answers);
+    }
+
+    /** Who there is, by name: where nothing is counted, nobody stands before anybody. */
+    private Answers.Listed roll(Scene scene) {
+        SituationPair pair = SituationPair.just(countable.anyRep());
+        Map<String, Count> counts = scene.footage().counts(pair.opportunity(), pair.event(), scene.slice());
+        List<Ranked> all = scene.top(ranked(scene, counts).stream()
+                .sorted(Comparator.comparing(one -> one.prospect().name()))
+                .toList());
+        if (all.isEmpty()) {
+            return Answers.Listed.nothing(why(scene, pair, counts));
+        }
+        List<Ranked> shown = scene.window().of(all);
+        Map<String, List<SeenRep>> reps = reps(scene, pair.opportunity(), pair.event(), shown);
+        return Answers.Listed.of(
+                all.size(),
+                shown.stream()
+                        .map(one -> new Answer.Player(
+                                one.prospect(),
+                                one.count(),
+                                1,
+                                who(one),
+                                Optional.empty(),
+                                reps.getOrDefault(one.prospect().id(), List.of())))
+                        .toList());
+    }
+
+    /** "Defensive end, Stonefen, senior. 170 reps on film." */
+    private static String who(Ranked one) {
+        Prospect his = one.prospect();
+        String known = Stream.of(his.position(), his.team(), his.classYear())
+                .filter(word -> !word.isBlank())
+                .collect(Collectors.joining(", "));
+        int reps = one.count().rate().opportunities();
+        String told = known.isEmpty() ? "" : Character.toUpperCase(known.charAt(0)) + known.substring(1) + ". ";
+        return told + (reps == 1 ? "1 rep" : reps + " reps") + " on film.";
     }
 
     private List<Ranked> ranked(Scene scene, Map<String, Count> counts) {

@@ -28,6 +28,8 @@ final class QuestionWords {
 
     private final Tokenizer tokenizer = Tokenizer.ofBook();
     private final Matcher<Sense> words;
+    private final Sizes sizes = new Sizes();
+    private final TeamWords teams = new TeamWords();
     private final Predicate<String> other;
     private final Map<String, String> firstPattern = new HashMap<>();
     private final Map<String, String> spots = new HashMap<>();
@@ -94,7 +96,7 @@ final class QuestionWords {
         all.addAll(words.all(tokens));
         for (Match<Sense> match : all) {
             List<Sense> kept = kept(match, tokens);
-            if (!kept.isEmpty()) {
+            if (!kept.isEmpty() && !sizes.isAmong(tokens, question, match.first(), match.end())) {
                 bySpan.merge(List.of(match.first(), match.end()), match.with(kept), QuestionWords::joined);
             }
         }
@@ -143,11 +145,26 @@ final class QuestionWords {
                         match.to(),
                         at,
                         match.guessed(),
-                        relative ? List.of(new Sense.Cue(Act.GRAMMAR, "")) : match.values(),
+                        relative ? List.of(new Sense.Cue(Act.GRAMMAR, "")) : teams.decided(match, tokens),
                         relative ? List.of() : within(match, all),
                         -1));
                 before = Optional.of(match);
                 at = match.end();
+                continue;
+            }
+            Optional<Sizes.Found> size = sizes.at(tokens, at, question);
+            if (size.isPresent()) {
+                int last = size.get().end() - 1;
+                parts.add(part(
+                        question,
+                        token.from(),
+                        tokens.get(last).to(),
+                        at,
+                        false,
+                        List.of(size.get().size()),
+                        -1));
+                before = Optional.empty();
+                at = last + 1;
                 continue;
             }
             if (token.isNumber()) {

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import rushlight.findings.FindingBook;
-import rushlight.knowledge.Claim;
 import rushlight.knowledge.Ontology;
 import rushlight.knowledge.Taxonomy;
 import rushlight.situation.Situation;
@@ -26,10 +25,11 @@ public final class Questions {
     private final Claims claims;
     private final Pairs pairs;
     private final Topics topics;
+    private final Traits traits;
     private final Chips chips;
     private final Said said;
 
-    private Questions(List<Claim> said, Taxonomy taxonomy, Situations situations, FindingBook findings) {
+    private Questions(Ontology ontology, Taxonomy taxonomy, Situations situations, FindingBook findings) {
         this.taxonomy = taxonomy;
         this.places = new Places(taxonomy, situations.facets());
         this.words = new QuestionWords(
@@ -38,16 +38,17 @@ public final class Questions {
                         .filter(place -> place.role() == Chip.Role.BLOCKER)
                         .isPresent());
         this.conditions = new Conditions(taxonomy, places);
-        this.claims = new Claims(said, taxonomy, findings, situations.facets());
+        this.claims = Claims.of(ontology, taxonomy, findings, situations.facets());
         this.pairs = new Pairs(places, conditions, claims);
         this.topics = new Topics(taxonomy, places);
+        this.traits = new Traits(claims, topics);
         this.chips = new Chips(taxonomy, words, topics);
         this.said = new Said(taxonomy, situations);
     }
 
     /** By the labels, situations and findings of a book. */
     public static Questions of(Ontology ontology, Taxonomy taxonomy, FindingBook findings) {
-        return new Questions(Claim.of(ontology), taxonomy, Situations.of(ontology, taxonomy), findings);
+        return new Questions(ontology, taxonomy, Situations.of(ontology, taxonomy), findings);
     }
 
     /** How a question is read; whatever the text, there is a reading. */
@@ -69,7 +70,7 @@ public final class Questions {
             filters.addAll(topics.of(decided.find(), parts));
             parts.parts().stream().filter(p -> isTold(decided.find(), p)).forEach(used::add);
         }
-        List<Asked.Unread> unread = unread(question, parts, used);
+        List<Asked.Unread> unread = unread(question, parts, used, limits);
         return new Asked(
                 question,
                 decided.find(),
@@ -105,6 +106,16 @@ public final class Questions {
             }
             return claims.pair(claim.get().finding())
                     .map(pair -> narrowed(pair, claim.get().rest()));
+        }
+        Optional<String> judged = limits.quality().filter(q -> find == Find.PROSPECTS && kept.isEmpty());
+        if (judged.isPresent() && traits.isOfOne(parts, used)) {
+            return traits.shown(parts, judged.get().equals("won"), filters, used);
+        }
+        if (find == Find.COMPARE && parts.has(Act.PERHAPS) && Conditions.isEither(kept)) {
+            filters.add(new Filter.Ways(kept.stream()
+                    .filter(Condition::event)
+                    .map(c -> new Filter.Ways.Way(c.said(), name(c)))
+                    .toList()));
         }
         Optional<Situation> subject = parts.doing(Act.WHO).stream()
                 .flatMap(part -> part.value(Act.WHO).stream())
@@ -182,12 +193,14 @@ public final class Questions {
         return term || stopped;
     }
 
-    private List<Asked.Unread> unread(String question, Parts parts, Set<Part> used) {
+    private List<Asked.Unread> unread(String question, Parts parts, Set<Part> used, Limits limits) {
         List<Asked.Unread> all = new ArrayList<>(parts.unread());
         List<Part> list = parts.parts();
         for (int i = 0; i < list.size(); i++) {
             Part part = list.get(i);
+            boolean sized = part.size().isPresent() && limits.size(part).isEmpty();
             boolean silent = part.number() < 0
+                    && !sized
                     && !part.isTerm()
                     && !(part.does(Act.IS) && part.senses().size() == 1);
             if (!silent && !used.contains(part) && !(part.number() >= 0 && isCounted(list, i))) {

@@ -79,6 +79,15 @@ final class Said {
         if (filter instanceof Filter.Opponents f) {
             return "against " + String.join(" or ", f.names());
         }
+        if (filter instanceof Filter.Teams f) {
+            return "from " + String.join(" or ", f.names());
+        }
+        if (filter instanceof Filter.ClassYears f) {
+            return "of the class year " + String.join(" or ", f.names());
+        }
+        if (filter instanceof ManSize f) {
+            return f.measure().slug() + " " + f.bound().slug().replace('-', ' ') + " " + f.words();
+        }
         if (filter instanceof Filter.Levels f) {
             return "at the level " + String.join(" or ", f.names());
         }
@@ -126,6 +135,10 @@ final class Said {
                             .map(name -> name.replaceAll("(?<=[a-z])(?=[A-Z])", " ")
                                             .toLowerCase(java.util.Locale.ROOT) + "s")
                             .toList());
+        }
+        if (filter instanceof Filter.Ways f) {
+            return "how often each of "
+                    + f.ways().stream().map(Filter.Ways.Way::name).collect(Collectors.joining(" and "));
         }
         Filter.Sides sides = (Filter.Sides) filter;
         return sides.firstName() + " against " + sides.secondName();

@@ -4,6 +4,8 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
+import rushlight.film.Prospect;
 import rushlight.index.Footage;
 import rushlight.index.Slice;
 import rushlight.situation.Narrowing;
@@ -19,7 +21,7 @@ record Scene(Footage footage, Asked asked, Answers.Window window) {
     /** The part of the film the question keeps to. */
     Slice slice() {
         return new Slice(
-                Set.copyOf(prospects()),
+                men().orElseGet(() -> Set.copyOf(prospects())),
                 set(asked.filters(Filter.Games.class).stream()
                         .map(Filter.Games::ids)
                         .toList()),
@@ -40,6 +42,25 @@ record Scene(Footage footage, Asked asked, Answers.Window window) {
 
     private static Optional<String> only(Set<String> values) {
         return values.size() == 1 ? values.stream().findFirst() : Optional.empty();
+    }
+
+    /** The players who are as the question says a man is, of those who are named; empty where it says nothing of that. */
+    Optional<Set<String>> men() {
+        List<Filter.OfMan> wanted = asked.filters(Filter.OfMan.class);
+        List<String> named = prospects();
+        return wanted.isEmpty()
+                ? Optional.empty()
+                : Optional.of(footage.prospects().stream()
+                        .filter(one -> named.isEmpty() || named.contains(one.id()))
+                        .filter(one -> wanted.stream().allMatch(man -> man.fits(one)))
+                        .map(Prospect::id)
+                        .collect(Collectors.toSet()));
+    }
+
+    /** Whether answers may be about this player. */
+    boolean isWanted(Prospect prospect) {
+        Set<String> wanted = slice().prospects();
+        return wanted.isEmpty() || wanted.contains(prospect.id());
     }
 
     /** The players who are named. */

@@ -1,5 +1,6 @@
 package rushlight.ask;
 
+import java.util.Optional;
 import rushlight.words.Label;
 
 /** What words of a question may mean. */
@@ -16,7 +17,17 @@ sealed interface Sense {
             PROSPECT,
             GAME,
             OPPONENT,
+            TEAM,
+            CLASS_YEAR,
             LEVEL
         }
     }
+
+    /**
+     * How tall, heavy or long somebody is.
+     *
+     * @param measure what is measured; empty where no list of players holds it
+     * @param value in centimeters or kilograms
+     */
+    record Size(Optional<ManSize.Measure> measure, double value) implements Sense {}
 }

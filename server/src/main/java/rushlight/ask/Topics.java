@@ -91,7 +91,15 @@ final class Topics {
                 parts.parts().stream().filter(part -> part.does(Act.RELATION)).findFirst();
         List<Part> all = parts.parts();
         if (cue.isEmpty()) {
-            list(found, slugs(all), parts.has(Act.KIND));
+            boolean compared = parts.doing(Act.FIND).stream()
+                    .anyMatch(part -> part.value(Act.FIND)
+                            .filter(Find.COMPARE.slug()::equals)
+                            .isPresent());
+            if (compared) {
+                add(found, Filter.Relation.ITSELF, slugs(all));
+            } else {
+                list(found, slugs(all), parts.has(Act.KIND));
+            }
         } else {
             int at = all.indexOf(cue.get());
             List<String> before = slugs(all.subList(0, at));

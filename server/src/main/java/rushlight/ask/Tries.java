@@ -27,6 +27,9 @@ final class Tries {
                 tries.add("Ask for what is only watched so far.");
             }
         });
+        if (asked.isUncountable()) {
+            tries.add("Ask what film shows: who does something, how often it wins, or who has a finding of the book.");
+        }
         String unread = asked.unread().stream().map(Asked.Unread::word).collect(Collectors.joining(" "));
         if (!unread.isBlank()) {
             notes(scene, unread, tries);

@@ -2,6 +2,7 @@ package rushlight.cli;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
@@ -106,12 +107,21 @@ final class CountersCommand implements Callable<Integer> {
                 : Optional.empty();
     }
 
+    /** The moves that counters are taught for, their kinds, and the moves they are a kind of. */
     private static List<Concept> primaries(Taxonomy taxonomy) {
         return concepts(
                 taxonomy,
                 taxonomy.pairings().stream()
                         .flatMap(p -> p.primary().stream())
-                        .flatMap(p -> taxonomy.narrower(p).stream()));
+                        .flatMap(p -> Stream.concat(taxonomy.narrower(p).stream(), wider(taxonomy, p))));
+    }
+
+    private static Stream<String> wider(Taxonomy taxonomy, String move) {
+        Set<String> classes = taxonomy.concept(move).map(Concept::classes).orElse(Set.of());
+        return taxonomy.closure(move).stream()
+                .filter(slug -> taxonomy.concept(slug)
+                        .filter(c -> c.classes().stream().anyMatch(classes::contains))
+                        .isPresent());
     }
 
     private static List<Concept> triggers(Taxonomy taxonomy) {

@@ -2,6 +2,7 @@ package rushlight.web;
 
 import java.util.List;
 import rushlight.ask.Filter;
+import rushlight.ask.ManSize;
 import rushlight.situation.Situations;
 
 /**
@@ -20,6 +21,15 @@ public record FilterAnswer(String kind, List<String> values) {
         }
         if (filter instanceof Filter.Opponents opponents) {
             return new FilterAnswer("opponents", opponents.names());
+        }
+        if (filter instanceof Filter.Teams teams) {
+            return new FilterAnswer("teams", teams.names());
+        }
+        if (filter instanceof Filter.ClassYears years) {
+            return new FilterAnswer("class-years", years.names());
+        }
+        if (filter instanceof ManSize size) {
+            return new FilterAnswer(size.measure().slug() + "-" + size.bound().slug(), List.of(size.words()));
         }
         if (filter instanceof Filter.Levels levels) {
             return new FilterAnswer("levels", levels.names());
@@ -63,6 +73,10 @@ public record FilterAnswer(String kind, List<String> values) {
         }
         if (filter instanceof Filter.Kinds kinds) {
             return new FilterAnswer("kinds", kinds.classes().stream().sorted().toList());
+        }
+        if (filter instanceof Filter.Ways ways) {
+            return new FilterAnswer(
+                    "ways", ways.ways().stream().map(Filter.Ways.Way::name).toList());
         }
         Filter.Sides sides = (Filter.Sides) filter;
         return new FilterAnswer(

@@ -55,7 +55,9 @@ class QuestionsTest {
                     "stonefen-v-calder-mill",
                     "Stonefen v Calder Mill"),
             Set.of("Lark Hollow", "Harrow Vale", "Calder Mill", "Gannet Rock", "Sable Point", "Brackwater", "Stonefen"),
-            Set.of("college"));
+            Set.of("college"),
+            Set.of("Lark Hollow", "Harrow Vale", "Calder Mill", "Sable Point", "Port Ellery", "Stonefen"),
+            Set.of("junior", "senior", "sophomore"));
 
     static List<String> misses(String file) {
         List<String> misses = new ArrayList<>();

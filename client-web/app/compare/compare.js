@@ -5,7 +5,7 @@ import { label, labelsReady } from '../wire/labels.js';
 import { combobox } from '../parts/combobox.js';
 import { capital, counted, el, field, listed, percent, scroller } from '../parts/elements.js';
 import { intervalBar } from '../parts/interval.js';
-import { verdictMark } from '../parts/verdict.js';
+import { tally, verdictMark } from '../parts/verdict.js';
 import { honest, kinds } from './compare-state.js';
 
 const MOST = 4;
@@ -53,14 +53,16 @@ function section(title, rows, found, book) {
     el('thead', {}, el('tr', {}, el('th', { scope: 'col' }, 'Finding'), heads(found))),
     el('tbody', {}, some.map(row => el('tr', {},
       el('th', { scope: 'row' }, el('a', { href: path('technique', row.finding) }, capital(label(row.finding))),
-        row.differences.filter(one => row.differences.length === 1 || one.standing === row.standing).map(one => el('p', { class: 'small soft' }, one.sentence))),
+        row.differences.filter(one => row.differences.length === 1 || one.standing === row.standing).map(one => el('p', { class: 'small soft' }, one.sentence)),
+        row.whyNot ? el('p', { class: 'small soft' }, row.whyNot) : null),
       row.cells.map((cell, i) => el('td', { 'data-who': found.prospects[i].name }, cellOf(cell, row, found.prospects[i], book))))))));
   return el('section', {}, el('h2', {}, title), table(rows));
 }
 
 function cellOf(cell, row, who, book) {
-  if (!cell.opportunities) return el('span', { class: 'soft' }, 'no chance');
-  return [el('a', { href: `${path('prospect', who.id)}#${row.finding}` }, verdictMark(cell.verdict, row.polarity)), el('div', {}, `${cell.events} of ${cell.opportunities}`),
+  const count = tally(cell);
+  if (!cell.opportunities) return cell.unknownDuties ? el('a', { class: 'soft', href: `${path('prospect', who.id)}#${row.finding}` }, count) : el('span', { class: 'soft' }, count);
+  return [el('a', { href: `${path('prospect', who.id)}#${row.finding}` }, verdictMark(cell.verdict, row.polarity)), el('div', {}, count),
     intervalBar({ ...cell, measure: book.get(row.finding)?.measure })];
 }
 

@@ -31,5 +31,12 @@ export function disc(verdict, words = '') {
 export const verdictMark = (verdict, polarity) =>
   el('span', { class: 'verdict', title: MEANINGS[verdict] }, disc(verdict), verdictWord(verdict, polarity));
 
+/**
+ * The count of a cell in short; where no chance is sure to have been his, on how many reps nobody knows his duty.
+ * @param {{events: number, opportunities: number, unknownDuties: number}} cell
+ */
+export const tally = ({ events, opportunities, unknownDuties }) =>
+  opportunities ? `${events} of ${opportunities}` : unknownDuties ? `duty unknown (${unknownDuties})` : 'no chance';
+
 /** For sorting: the firmest first. */
 export const firmness = verdict => VERDICTS.indexOf(verdict);

@@ -33,7 +33,7 @@ class InventoryTest {
         "Alignment, 24",
         "Assignment, 22",
         "Context, 111",
-        "Drill, 119",
+        "Drill, 121",
         "Drop, 17",
         "Finish, 6",
         "Landmark, 18",
@@ -71,7 +71,7 @@ class InventoryTest {
         "PlanNotice, 17",
         "PlanPreset, 2",
         "PositionGroup, 3",
-        "PrerequisiteReason, 167",
+        "PrerequisiteReason, 168",
         "PresetDay, 7",
         "Role, 6",
         "RoleTask, 13"
@@ -92,9 +92,9 @@ class InventoryTest {
     @Test
     void every_drill_and_every_skill_that_drills_are_chosen_for_is_there() {
         assertThat(facts.listSubjectsWithProperty(property("trainsFirst")).toList())
-                .hasSize(112);
+                .hasSize(114);
         assertThat(facts.listSubjectsWithProperty(property("judgedAt")).toList())
-                .hasSize(63);
+                .hasSize(64);
         assertThat(facts.listSubjectsWithProperty(property("phaseOrder")).toList())
                 .hasSize(7);
     }
@@ -103,8 +103,8 @@ class InventoryTest {
     @Test
     void the_skills_that_film_counts_say_by_which_findings() {
         Property shownBy = property("shownBy");
-        assertThat(facts.listSubjectsWithProperty(shownBy).toList()).hasSize(35);
-        assertThat(facts.listStatements(null, shownBy, (RDFNode) null).toList()).hasSize(44);
+        assertThat(facts.listSubjectsWithProperty(shownBy).toList()).hasSize(36);
+        assertThat(facts.listStatements(null, shownBy, (RDFNode) null).toList()).hasSize(45);
     }
 
     @Test

@@ -31,6 +31,7 @@ final class CompareText {
         section(page, "Leaning; it may be luck", beside, SideBySide.Standing.LEANING, true);
         section(page, "The tape cannot tell them apart", beside, SideBySide.Standing.NOT_TOLD_APART, all);
         section(page, "Not enough tape to compare", beside, SideBySide.Standing.NOT_ENOUGH_TAPE, all);
+        uncompared(page, beside);
         page.blank().wrapped("", "", honest(beside));
         return page.toString();
     }
@@ -59,15 +60,34 @@ final class CompareText {
                     rows.stream().map(row -> row.finding().shown()).collect(Collectors.joining(", ")) + ".");
             return;
         }
-        for (SideBySide.Row row : rows) {
-            page.line("  " + capital(row.finding().shown()));
-            for (int i = 0; i < row.judged().size(); i++) {
-                Judged one = row.judged().get(i);
-                page.line("      " + VerdictMarks.of(one.verdict()) + " " + VerdictMarks.word(one.verdict()) + ", "
-                        + beside.names().get(i));
-            }
-            row.gaps().forEach(gap -> page.wrapped("      ", "        ", gap.sentence()));
+        rows.forEach(row -> told(page, row, beside));
+    }
+
+    /** What stands for one of them and is no rate, with the reason; the rest of it only where everything is asked for. */
+    private void uncompared(Page page, SideBySide beside) {
+        List<SideBySide.Row> rows = beside.rows().stream()
+                .filter(row -> row.whyNot().isPresent()
+                        && row.judged().stream()
+                                .anyMatch(one -> one.outcome().rate().opportunities() > 0))
+                .filter(row -> all
+                        || row.judged().stream().anyMatch(one -> one.verdict().stands()))
+                .sorted(Comparator.comparing(SideBySide.Row::mostTelling, Judged.mostTellingFirst()))
+                .toList();
+        if (!rows.isEmpty()) {
+            page.blank().line("Not compared");
+            rows.forEach(row -> told(page, row, beside));
         }
+    }
+
+    private static void told(Page page, SideBySide.Row row, SideBySide beside) {
+        page.line("  " + capital(row.finding().shown()));
+        for (int i = 0; i < row.judged().size(); i++) {
+            Judged one = row.judged().get(i);
+            page.line("      " + VerdictMarks.of(one.verdict()) + " " + VerdictMarks.word(one.verdict()) + ", "
+                    + beside.names().get(i));
+        }
+        row.gaps().forEach(gap -> page.wrapped("      ", "        ", gap.sentence()));
+        row.whyNot().ifPresent(why -> page.wrapped("      ", "        ", why));
     }
 
     private static String honest(SideBySide beside) {

@@ -84,13 +84,18 @@ public record Retest(Line line, Rate before) {
             return Change.NOT_ENOUGH_TAPE;
         }
         int good = good(fresh).events();
-        if (clears(fresh) && line.verdict(games) == Verdict.CLEARED) {
+        if (clears(games)) {
             return Change.CLEARED;
         }
         if (luck(good, fresh.opportunities()) <= LUCK) {
             return Change.IMPROVING;
         }
         return slips(fresh) ? Change.SLIPPING : Change.NO_EVIDENCE_YET;
+    }
+
+    /** Whether the counts of these games clear the gap and reach the aim, whatever was before. */
+    public boolean clears(List<Rate> games) {
+        return clears(games.stream().reduce(new Rate(0, 0), Rate::plus)) && line.verdict(games) == Verdict.CLEARED;
     }
 
     /** Whether an unchanged player would be as bad as this, or worse, in one of ten cases at most. */

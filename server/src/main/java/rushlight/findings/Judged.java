@@ -56,6 +56,14 @@ public record Judged(
         rootedIn = List.copyOf(rootedIn);
     }
 
+    /** Reps that would be chances too if their duty, which nobody knows, was his; 0 where every duty is known. */
+    public int unknownDuties() {
+        return bounds.isEmpty()
+                ? 0
+                : bounds.get(bounds.size() - 1).rate().opportunities()
+                        - bounds.get(0).rate().opportunities();
+    }
+
     /** The word the finding has earned. */
     public Verdict verdict() {
         return outcome.verdict();

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import rushlight.evidence.BenjaminiHochberg;
 import rushlight.evidence.Difference;
@@ -29,7 +30,9 @@ public record SideBySide(List<String> names, List<Row> rows, int comparisons) {
         /** The tape cannot tell them apart, which does not make them equal. */
         NOT_TOLD_APART,
         /** One of them has fewer chances than the finding wants. */
-        NOT_ENOUGH_TAPE;
+        NOT_ENOUGH_TAPE,
+        /** It is no rate that two men could share; never the standing of two of them. */
+        NOT_COMPARED;
 
         /** The word in JSON. */
         public String slug() {
@@ -42,16 +45,17 @@ public record SideBySide(List<String> names, List<Row> rows, int comparisons) {
      *
      * @param judged theirs, in the order of the names
      * @param gaps each two of them; none where it is no rate that is compared
+     * @param whyNot their counts, and why they are not compared; empty where they are
      */
-    public record Row(Finding finding, List<Judged> judged, List<Gap> gaps) {
+    public record Row(Finding finding, List<Judged> judged, List<Gap> gaps, Optional<String> whyNot) {
         public Row {
             judged = List.copyOf(judged);
             gaps = List.copyOf(gaps);
         }
 
-        /** What the tape tells best of any two of them; not enough tape where nothing was compared. */
+        /** What the tape tells best of any two of them. */
         public Standing standing() {
-            return gaps.stream().map(Gap::standing).min(Enum::compareTo).orElse(Standing.NOT_ENOUGH_TAPE);
+            return gaps.stream().map(Gap::standing).min(Enum::compareTo).orElse(Standing.NOT_COMPARED);
         }
 
         /** The one of theirs that says most. */
@@ -100,7 +104,11 @@ public record SideBySide(List<String> names, List<Row> rows, int comparisons) {
                     .flatMap(one -> one.finding(first.finding().slug()).stream())
                     .toList();
             if (judged.size() == all.size()) {
-                rows.add(new Row(first.finding(), judged, gaps(first.finding(), judged)));
+                rows.add(new Row(
+                        first.finding(),
+                        judged,
+                        gaps(first.finding(), judged),
+                        SideBySideWords.whyNot(first.finding(), names, judged)));
             }
         }
         List<Double> ps = rows.stream()
@@ -113,9 +121,9 @@ public record SideBySide(List<String> names, List<Row> rows, int comparisons) {
         for (Row row : rows) {
             List<Gap> gaps = new ArrayList<>();
             for (Gap gap : row.gaps()) {
-                gaps.add(told(row.finding(), gap, names, gap.isTested() ? adjusted.next() : 1.0));
+                gaps.add(told(row, gap, names, gap.isTested() ? adjusted.next() : 1.0));
             }
-            told.add(new Row(row.finding(), row.judged(), gaps));
+            told.add(new Row(row.finding(), row.judged(), gaps, row.whyNot()));
         }
         return new SideBySide(names, told, ps.size());
     }
@@ -156,14 +164,16 @@ public record SideBySide(List<String> names, List<Row> rows, int comparisons) {
         return gaps;
     }
 
-    private static Gap told(Finding finding, Gap gap, List<String> names, double adjusted) {
+    private static Gap told(Row row, Gap gap, List<String> names, double adjusted) {
         Standing standing = !gap.isTested()
                 ? Standing.NOT_ENOUGH_TAPE
                 : adjusted <= BenjaminiHochberg.ALLOWED
                         ? Standing.APART
                         : gap.p() <= BenjaminiHochberg.ALLOWED ? Standing.LEANING : Standing.NOT_TOLD_APART;
-        String sentence = SideBySideWords.say(
-                finding, gap.difference(), gap.likely(), standing, names.get(gap.first()), names.get(gap.second()));
+        String counts = SideBySideWords.counted(
+                        names.get(gap.first()), row.judged().get(gap.first())) + ", "
+                + SideBySideWords.counted(names.get(gap.second()), row.judged().get(gap.second()));
+        String sentence = SideBySideWords.say(row.finding(), counts, gap.difference(), gap.likely(), standing);
         return new Gap(
                 gap.first(), gap.second(), gap.difference(), gap.likely(), gap.p(), adjusted, standing, sentence);
     }

@@ -1,10 +1,13 @@
 package rushlight.plan;
 
+import java.util.List;
 import java.util.Optional;
 import rushlight.evidence.Interval;
 import rushlight.evidence.Line;
 import rushlight.evidence.Rate;
+import rushlight.evidence.Retest;
 import rushlight.evidence.Side;
+import rushlight.findings.Evidence;
 import rushlight.findings.Finding;
 import rushlight.findings.Judged;
 import rushlight.findings.Measure;
@@ -24,6 +27,18 @@ record ShownSkill(Judged judged, Rate good) {
             return Optional.empty();
         }
         return Optional.of(new ShownSkill(judged, isBad(judged.finding()) ? rate.mirrored() : rate));
+    }
+
+    /** Whether these games would clear it, were it a gap put to the test again: nobody needs weeks for what would pass already. */
+    boolean isGoodEnough() {
+        List<Rate> games =
+                judged.evidence().byGame().stream().map(Evidence.OfGame::rate).toList();
+        return judged.verdict().settled()
+                && judged.finding().standard().held().isPresent()
+                && new Retest(
+                                RetestTarget.line(judged.finding()),
+                                judged.outcome().rate())
+                        .clears(games);
     }
 
     /** Whether what a finding counts is what a coach does not want. */

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import rushlight.evidence.Verdict;
 import rushlight.findings.Assessment;
 import rushlight.findings.Judged;
@@ -21,7 +22,7 @@ import rushlight.knowledge.Training;
 final class SkillRoots {
     /** What film says of a skill. */
     enum State {
-        /** It is there: film cleared the gap that would show it missing, or staff has seen it. */
+        /** It is there: its own count is good, film cleared the gap that would show it missing, or staff has seen it. */
         THERE,
         /** It is missing: a gap that shows it stands. */
         MISSING,
@@ -40,22 +41,56 @@ final class SkillRoots {
             if (one.finding().polarity() != Polarity.GAP) {
                 continue;
             }
-            shownBy(one).ifPresent(skill -> {
-                if (one.verdict().stands()) {
+            last(one).ifPresent(skill -> {
+                if (one.verdict().stands() && (isSafety(one) || good(skill).isEmpty())) {
                     states.put(skill.slug(), State.MISSING);
                 } else if (one.verdict() == Verdict.CLEARED) {
                     states.putIfAbsent(skill.slug(), State.THERE);
                 }
             });
         }
+        training.skills().stream()
+                .filter(skill -> good(skill).isPresent())
+                .forEach(skill -> states.putIfAbsent(skill.slug(), State.THERE));
         has.forEach(skill -> states.put(skill, State.THERE));
     }
 
-    /** The skill that a gap shows to be missing: the last of those that the book would train for it. The others prepare it. */
-    Optional<TrainedSkill> shownBy(Judged gap) {
-        return gap.finding().advice().trainFirst().stream()
-                .flatMap(skill -> training.skill(skill).stream())
-                .reduce((earlier, later) -> later);
+    /**
+     * The skill that answers a gap: the last of those that the book would train for it, the others prepare it. Where film counts
+     * that one as good, the nearest before it that is not there; empty where none is left. A matter of safety keeps its last.
+     */
+    Optional<TrainedSkill> answer(Judged gap) {
+        Optional<TrainedSkill> last = last(gap);
+        if (isSafety(gap) || last.filter(skill -> good(skill).isPresent()).isEmpty()) {
+            return last;
+        }
+        return trained(gap).filter(skill -> state(skill.slug()) != State.THERE).reduce((earlier, later) -> later);
+    }
+
+    /** What the book would train for a gap, and film counts as good; in the order of the book. */
+    List<TrainedSkill> goodAlready(Judged gap) {
+        return trained(gap).filter(skill -> good(skill).isPresent()).toList();
+    }
+
+    private Optional<TrainedSkill> last(Judged gap) {
+        return trained(gap).reduce((earlier, later) -> later);
+    }
+
+    private Stream<TrainedSkill> trained(Judged gap) {
+        return gap.finding().advice().trainFirst().stream().flatMap(skill -> training.skill(skill).stream());
+    }
+
+    private static boolean isSafety(Judged gap) {
+        return gap.finding().safety() && gap.outcome().rate().events() > 0;
+    }
+
+    /** The count by which a skill needs no weeks of its own: good enough to pass a retest, while no gap that counts it is open. */
+    Optional<ShownSkill> good(TrainedSkill skill) {
+        boolean open = skill.shownBy().stream()
+                .flatMap(slug -> assessment.finding(slug).stream())
+                .anyMatch(one -> one.finding().polarity() == Polarity.GAP
+                        && (one.verdict().stands() || StandingGaps.leans(one)));
+        return open ? Optional.empty() : film(skill).filter(ShownSkill::isGoodEnough);
     }
 
     /** What film counts of a skill: of the findings that show it the one with most chances, where there are enough to say. */

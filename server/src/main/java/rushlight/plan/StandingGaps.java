@@ -19,13 +19,15 @@ final class StandingGaps {
 
     private final Assessment assessment;
     private final SkillRoots roots;
+    private final WorkWords words;
     private final List<String> leaveOut;
     private final List<Work.Left> left = new ArrayList<>();
     private Optional<String> blocked = Optional.empty();
 
-    StandingGaps(Assessment assessment, SkillRoots roots, List<String> leaveOut) {
+    StandingGaps(Assessment assessment, SkillRoots roots, WorkWords words, List<String> leaveOut) {
         this.assessment = assessment;
         this.roots = roots;
+        this.words = words;
         this.leaveOut = leaveOut;
     }
 
@@ -49,12 +51,12 @@ final class StandingGaps {
                     || (safe && !one.verdict().stands() && !leans(one))) {
                 continue;
             }
-            Optional<TrainedSkill> skill = roots.shownBy(one);
+            Optional<TrainedSkill> skill = roots.answer(one);
             if (safe && leans(one)) {
                 skill.filter(s -> !isOut(one.finding().slug()) && !isOut(s.slug()))
                         .ifPresent(s -> leaning.add(Ranked.of(one, s, roots.film(s), assessment.games())));
             } else if (skill.isEmpty()) {
-                leave(one, "It says what to look at; there is no skill to train for it.");
+                leave(one, words.nothingToTrain(one));
                 if (!safe) {
                     blocked = Optional.of("a matter of safety is open for which there is no drill");
                 }
@@ -76,7 +78,7 @@ final class StandingGaps {
     }
 
     /** Whether a gap is not sure, and more likely than not. */
-    private static boolean leans(Judged one) {
+    static boolean leans(Judged one) {
         return one.verdict() == Verdict.WATCH && one.outcome().probability().orElse(0) >= 0.5;
     }
 

@@ -64,14 +64,14 @@ final class WorkChooser {
         this.assessment = assessment;
         this.wants = wants;
         this.roots = new SkillRoots(training, assessment, Set.copyOf(wants.has()));
-        this.words = new WorkWords(training, taxonomy);
+        this.words = new WorkWords(training, taxonomy, roots);
         this.room = room;
         this.opening = opening;
         this.lacks = lacks;
     }
 
     Work choose() {
-        StandingGaps standing = new StandingGaps(assessment, roots, wants.leaveOut());
+        StandingGaps standing = new StandingGaps(assessment, roots, words, wants.leaveOut());
         List<Ranked> ranked = standing.ranked();
         left.addAll(standing.left());
         standing.blocked().ifPresent(blocked::add);
@@ -101,7 +101,7 @@ final class WorkChooser {
             String slug = asked.get(i);
             int weight = top + top * (asked.size() - i) / 10;
             Optional<Judged> finding = assessment.finding(slug);
-            Optional<TrainedSkill> skill = finding.flatMap(roots::shownBy).or(() -> training.skill(slug));
+            Optional<TrainedSkill> skill = finding.flatMap(roots::answer).or(() -> training.skill(slug));
             if (skill.isEmpty()) {
                 continue;
             }
@@ -147,7 +147,9 @@ final class WorkChooser {
         List<String> train =
                 own.isEmpty() ? List.of() : own.get(0).gap().finding().advice().trainFirst();
         List<String> chain = new ArrayList<>(roots.missingBefore(skill, train));
-        chain.removeIf(s -> chosen.contains(s) || isOut(s) || lacks.apply(s).isPresent());
+        chain.removeIf(s -> chosen.contains(s)
+                || wants.leaveOut().contains(s)
+                || lacks.apply(s).isPresent());
         int needed = chain.size() + (chosen.contains(skill) ? 0 : 1);
         if (chosen.size() + needed > room && !chosen.isEmpty()) {
             leave(skill, own, words.noRoom(chain, room));
@@ -216,6 +218,7 @@ final class WorkChooser {
                             ? words.gap(
                                     own,
                                     explained.getOrDefault(skill, List.of()),
+                                    chosen,
                                     wants.workOn().contains(skill))
                             : words.prerequisite(skill, after, roots.state(skill))));
         }
@@ -231,10 +234,6 @@ final class WorkChooser {
             });
         }
         return List.copyOf(looks.values());
-    }
-
-    private boolean isOut(String slug) {
-        return wants.leaveOut().contains(slug);
     }
 
     private void leave(String skill, List<Ranked> own, String why) {

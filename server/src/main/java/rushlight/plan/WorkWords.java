@@ -3,6 +3,7 @@ package rushlight.plan;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Collectors;
 import rushlight.evidence.Verdict;
 import rushlight.findings.Assessment;
@@ -10,16 +11,19 @@ import rushlight.findings.Judged;
 import rushlight.findings.Polarity;
 import rushlight.knowledge.Prerequisite;
 import rushlight.knowledge.Taxonomy;
+import rushlight.knowledge.TrainedSkill;
 import rushlight.knowledge.Training;
 
 /** Says why something is worked on, or is not. */
 final class WorkWords {
     private final Training training;
     private final Taxonomy taxonomy;
+    private final SkillRoots roots;
 
-    WorkWords(Training training, Taxonomy taxonomy) {
+    WorkWords(Training training, Taxonomy taxonomy, SkillRoots roots) {
         this.training = training;
         this.taxonomy = taxonomy;
+        this.roots = roots;
     }
 
     String label(String slug) {
@@ -27,7 +31,7 @@ final class WorkWords {
     }
 
     /** Why a skill that film shows to be missing is worked on. */
-    List<String> gap(List<Ranked> own, List<Ranked> explained, boolean asked) {
+    List<String> gap(List<Ranked> own, List<Ranked> explained, Set<String> chosen, boolean asked) {
         List<String> because = new ArrayList<>();
         if (own.isEmpty() || asked) {
             because.add("Asked for by hand.");
@@ -46,6 +50,11 @@ final class WorkWords {
         if (own.stream().noneMatch(one -> one.gap().verdict().stands() || one.isSafety()) && !own.isEmpty()) {
             because.add("It is not sure yet; there is room for it, and more film should settle it meanwhile.");
         }
+        own.stream()
+                .flatMap(one -> roots.goodAlready(one.gap()).stream())
+                .filter(skill -> !chosen.contains(skill.slug()))
+                .distinct()
+                .forEach(skill -> because.add("No time of its own for " + skill.label() + ": " + shows(skill)));
         if (!explained.isEmpty()) {
             because.add("It may also explain " + names(explained) + ".");
         }
@@ -83,6 +92,22 @@ final class WorkWords {
                 what,
                 "Film does not show whether he has it, and " + label(skill) + " stands on it."
                         + (first.because().isEmpty() ? "" : " " + first.because()));
+    }
+
+    /** Why nothing is worked on for a gap. */
+    String nothingToTrain(Judged gap) {
+        List<TrainedSkill> good = roots.goodAlready(gap);
+        return good.isEmpty()
+                ? "It says what to look at; there is no skill to train for it."
+                : "What the book trains for it needs no weeks. "
+                        + good.stream()
+                                .map(skill -> RetestWords.capital(skill.label()) + ": " + shows(skill))
+                                .collect(Collectors.joining(" "))
+                        + " Look for what else may be behind it.";
+    }
+
+    private String shows(TrainedSkill skill) {
+        return roots.good(skill).map(film -> "film shows " + film.words()).orElse("");
     }
 
     String explained(Ranked one, Ranked root) {

@@ -32,6 +32,7 @@ public record CompareAnswer(List<Who> prospects, int comparisons, List<Row> find
      * @param apart whether the tape tells two of them apart
      * @param standing what it tells best of any two of them
      * @param differences each two of them; none where it is no rate that is compared
+     * @param whyNot their counts, and why they are not compared; empty where they are
      */
     public record Row(
             String finding,
@@ -40,7 +41,8 @@ public record CompareAnswer(List<Who> prospects, int comparisons, List<Row> find
             List<FindingCell> cells,
             boolean apart,
             String standing,
-            List<DifferenceCell> differences) {}
+            List<DifferenceCell> differences,
+            Optional<String> whyNot) {}
 
     /**
      * Two of them.
@@ -111,7 +113,8 @@ public record CompareAnswer(List<Who> prospects, int comparisons, List<Row> find
                 row.judged().stream().map(FindingCell::of).toList(),
                 row.standing() == SideBySide.Standing.APART,
                 row.standing().slug(),
-                row.gaps().stream().map(gap -> difference(gap, all)).toList());
+                row.gaps().stream().map(gap -> difference(gap, all)).toList(),
+                row.whyNot());
     }
 
     private static DifferenceCell difference(SideBySide.Gap gap, List<Assessment> all) {

@@ -6,12 +6,17 @@ import rushlight.evidence.Interval;
 import rushlight.findings.Judged;
 import rushlight.findings.Outcome;
 
-/** One finding of one prospect in a table. */
+/**
+ * One finding of one prospect in a table.
+ *
+ * @param unknownDuties reps that are in neither count, because nobody knows what he was told; 0 or more
+ */
 public record FindingCell(
         String finding,
         String verdict,
         int opportunities,
         int events,
+        int unknownDuties,
         OptionalDouble rate,
         OptionalDouble low,
         OptionalDouble high,
@@ -24,6 +29,7 @@ public record FindingCell(
                 outcome.verdict().slug(),
                 outcome.rate().opportunities(),
                 outcome.rate().events(),
+                judged.unknownDuties(),
                 outcome.share(),
                 end(outcome.shown().map(Interval::low)),
                 end(outcome.shown().map(Interval::high)),

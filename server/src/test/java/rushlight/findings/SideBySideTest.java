@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.Test;
@@ -65,7 +66,14 @@ class SideBySideTest {
 
         assertThat(four.comparisons())
                 .isEqualTo((int) all.stream().filter(SideBySide.Gap::isTested).count());
-        assertThat(all).extracting(SideBySide.Gap::standing).contains(SideBySide.Standing.values());
+        assertThat(all)
+                .extracting(SideBySide.Gap::standing)
+                .contains(
+                        SideBySide.Standing.APART,
+                        SideBySide.Standing.LEANING,
+                        SideBySide.Standing.NOT_TOLD_APART,
+                        SideBySide.Standing.NOT_ENOUGH_TAPE)
+                .doesNotContain(SideBySide.Standing.NOT_COMPARED);
         assertThat(all).allSatisfy(gap -> {
             assertThat(gap.adjusted()).isGreaterThanOrEqualTo(gap.p());
             assertThat(gap.difference().observed()).isNotNegative();
@@ -74,14 +82,50 @@ class SideBySideTest {
                     .isEqualTo(gap.isTested() && gap.adjusted() <= BenjaminiHochberg.ALLOWED);
         });
         assertThat(four.rows())
-                .allSatisfy(row -> assertThat(row.gaps()).hasSize(row.finding().measure() == Measure.RATE ? 6 : 0));
+                .allSatisfy(row -> assertThat(row.gaps()).hasSize(row.finding().measure() == Measure.RATE ? 6 : 0))
+                .allSatisfy(row -> assertThat(row.whyNot().isPresent())
+                        .isEqualTo(row.gaps().isEmpty())
+                        .isEqualTo(row.standing() == SideBySide.Standing.NOT_COMPARED));
+    }
+
+    @Test
+    void the_share_of_what_each_did_most_is_not_compared_and_that_is_said_with_both_counts() {
+        SideBySide.Row row = row(demo("Tavish Mordell", "Teo Maravale"), "one-move-rusher");
+
+        assertThat(row.standing()).isEqualTo(SideBySide.Standing.NOT_COMPARED);
+        assertThat(row.whyNot())
+                .contains(
+                        "Tavish Mordell 41 of 50, Teo Maravale 21 of 57: not compared; each is counted by what that man"
+                                + " did most often, which need not be the same for both.");
+    }
+
+    @Test
+    void reps_on_which_nobody_knows_his_duty_are_not_told_as_no_chance() {
+        SideBySide.Row row = row(demo("Keverne Toll", "Tavish Mordell"), "wrong-arms-reliably");
+
+        assertThat(row.gaps().get(0).sentence())
+                .contains("Keverne Toll duty unknown on 21 reps")
+                .doesNotContain("Keverne Toll no chance");
+    }
+
+    private static SideBySide demo(String... names) {
+        return SideBySide.of(Stream.of(names)
+                .map(name -> DemoLeague.assessed().assessments().stream()
+                        .filter(one -> one.prospect().name().equals(name))
+                        .findFirst()
+                        .orElseThrow())
+                .toList());
+    }
+
+    private static SideBySide.Row row(SideBySide beside, String finding) {
+        return beside.rows().stream()
+                .filter(row -> row.finding().slug().equals(finding))
+                .findFirst()
+                .orElseThrow();
     }
 
     private static SideBySide.Gap gap(int x1, int n1, int x2, int n2) {
-        return SideBySide.of(List.of(man(x1, n1), man(x2, n2))).rows().stream()
-                .filter(row -> row.finding().slug().equals("high-beside"))
-                .findFirst()
-                .orElseThrow()
+        return row(SideBySide.of(List.of(man(x1, n1), man(x2, n2))), "high-beside")
                 .gaps()
                 .get(0);
     }

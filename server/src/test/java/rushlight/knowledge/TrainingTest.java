@@ -91,7 +91,7 @@ class TrainingTest {
 
     @Test
     void every_skill_has_a_drill_that_is_light_and_one_at_which_it_can_be_judged() {
-        assertThat(TRAINING.skills()).hasSize(63).allSatisfy(skill -> {
+        assertThat(TRAINING.skills()).hasSize(64).allSatisfy(skill -> {
             List<Drill> drills = TRAINING.drillsFor(skill.slug());
             assertThat(drills).isNotEmpty();
             assertThat(drills.get(0).level().rank()).isLessThanOrEqualTo(1);
@@ -136,14 +136,14 @@ class TrainingTest {
                     .distinct()
                     .forEach(open::add);
         }
-        assertThat(done).hasSize(63);
+        assertThat(done).hasSize(64);
         assertThat(links).allSatisfy(link -> assertThat(layer(link.skill())).isGreaterThan(layer(link.needs())));
     }
 
     @Test
     void every_prerequisite_says_why_and_four_are_a_matter_of_safety() {
         assertThat(TRAINING.prerequisites())
-                .hasSize(167)
+                .hasSize(168)
                 .allSatisfy(link -> assertThat(link.because()).endsWith("."));
         assertThat(TRAINING.prerequisites().stream()
                         .filter(Prerequisite::safety)
@@ -171,7 +171,7 @@ class TrainingTest {
     @Test
     void a_drill_against_another_player_says_what_can_hurt_and_who_decides() {
         assertThat(TRAINING.drills().stream().filter(drill -> drill.level().rank() > 1))
-                .hasSize(36)
+                .hasSize(37)
                 .allSatisfy(drill -> assertThat(drill.hazards()).hasSizeGreaterThan(2));
         assertThat(TRAINING.drills().stream().filter(drill -> drill.level().fullContact()))
                 .hasSize(11)

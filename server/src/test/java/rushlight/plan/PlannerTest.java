@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.Set;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.Test;
@@ -20,6 +21,7 @@ import rushlight.findings.DemoLeague;
 import rushlight.findings.Judged;
 import rushlight.findings.Measure;
 import rushlight.findings.Outcome;
+import rushlight.findings.Polarity;
 import rushlight.knowledge.Ontology;
 import rushlight.knowledge.PlanNotice;
 import rushlight.knowledge.Taxonomy;
@@ -92,7 +94,11 @@ class PlannerTest {
                 .contains("primary-without-counter", "one-move-rusher");
         assertThat(work.target("inside-step-redirect").orElseThrow().first()).contains("set-recognition");
         assertThat(work.target("set-recognition").orElseThrow().role()).isEqualTo(Work.Role.PREREQUISITE);
-        assertThat(work.look()).extracting(Work.Look::skill).contains("ball-key");
+        assertThat(work.look())
+                .extracting(Work.Look::skill)
+                .as("what film shows neither way; his starts were counted, and are good")
+                .contains("hand-speed")
+                .doesNotContain("ball-key");
         assertThat(work.left()).extracting(Work.Left::finding).contains("trouble-stacking-pullers");
     }
 
@@ -108,6 +114,50 @@ class PlannerTest {
                 .contains("What film shows of inside re-direct: " + (rate.opportunities() - rate.events()) + " of "
                         + rate.opportunities() + " good (")
                 .contains("by \"no inside counter\"");
+    }
+
+    /** He kept pushing on 20 of 24 leans with his hands inside on 55 of 55: the pull wants the weeks, and not the hands. */
+    @Test
+    void the_skill_that_answers_a_gap_gets_the_time_and_what_film_shows_as_good_gets_none() {
+        Work work =
+                made(PLANNER.plan(player("Tavish Mordell"), PlanRequest.open())).work();
+
+        Work.Target pull = work.target("pull-timing").orElseThrow();
+        assertThat(pull.role()).isEqualTo(Work.Role.GAP);
+        assertThat(pull.findings()).containsExactly("no-pull-off-lean");
+        assertThat(pull.because())
+                .anyMatch(why -> why.startsWith(
+                        "No time of its own for inside hand placement: film shows 55 of 55 good (100 %"));
+        assertThat(work.target("inside-hand-placement")).isEmpty();
+    }
+
+    @Test
+    void no_skill_of_anybody_is_a_need_while_its_own_count_would_pass_a_retest() {
+        for (Assessment one : LEAGUE) {
+            SkillRoots roots = new SkillRoots(PLANNER.training(), one, Set.of());
+            for (Judged gap : one.findings()) {
+                if (gap.finding().polarity() == Polarity.GAP && !gap.finding().safety()) {
+                    assertThat(roots.answer(gap).flatMap(roots::good))
+                            .as(one.prospect().name() + ", " + gap.finding().slug())
+                            .isEmpty();
+                }
+            }
+        }
+    }
+
+    /** The book trains the time of the hand, the clear and the plan for it; film shows the first and the last as good. */
+    @Test
+    void where_the_last_skill_of_a_gap_is_good_the_one_before_it_answers_and_where_all_are_there_none_does() {
+        Assessment one = player("Garrick Pellow");
+        Judged gap = one.finding("wins-only-vs-tight-ends-and-backs").orElseThrow();
+
+        assertThat(new SkillRoots(PLANNER.training(), one, Set.of()).answer(gap).map(TrainedSkill::slug))
+                .contains("hand-clear");
+        SkillRoots seen = new SkillRoots(PLANNER.training(), one, Set.of("hand-clear"));
+        assertThat(seen.answer(gap)).isEmpty();
+        assertThat(new WorkWords(PLANNER.training(), TAXONOMY, seen).nothingToTrain(gap))
+                .startsWith("What the book trains for it needs no weeks.")
+                .contains("Time the hand: film shows 43 of 49 good", "Rush plan: film shows 15 of 24 good");
     }
 
     @Test

@@ -95,7 +95,7 @@ final class Composer {
             case FIGURES ->
                 Optional.of(new ReportPage.Section(
                         part.slug(), part.title(), List.of(), drawings, List.of(), List.of(), Optional.empty()));
-            case PLAN -> material.plan().map(plan -> new PlanPart(taxonomy).of(part, plan));
+            case PLAN -> material.plan().map(plan -> new PlanPart(taxonomy, material.assessment()).of(part, plan));
             case OPEN -> Optional.of(section(part, text.open()));
             case LINES -> Optional.of(section(part, text.lines()));
             case READERS -> Optional.of(section(part, text.readers()));

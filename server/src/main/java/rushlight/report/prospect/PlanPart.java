@@ -1,11 +1,14 @@
 package rushlight.report.prospect;
 
+import java.text.BreakIterator;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import rushlight.figure.Table;
+import rushlight.findings.Assessment;
 import rushlight.knowledge.Taxonomy;
 import rushlight.plan.Plan;
 import rushlight.plan.PlanAnswer;
@@ -15,9 +18,15 @@ import rushlight.plan.Work;
 /** A plan as it stands in a report: who decides, the skills by weeks, and what film must show afterwards. */
 final class PlanPart {
     private final Taxonomy taxonomy;
+    private final Assessment assessment;
 
-    PlanPart(Taxonomy taxonomy) {
+    /**
+     * @param taxonomy names of what is worked on
+     * @param assessment what the report says he lacks
+     */
+    PlanPart(Taxonomy taxonomy, Assessment assessment) {
         this.taxonomy = taxonomy;
+        this.assessment = assessment;
     }
 
     ReportPage.Section of(Part part, Material.Planned planned) {
@@ -47,7 +56,24 @@ final class PlanPart {
                 List.of(),
                 tables,
                 List.of(),
-                Optional.empty());
+                leftOut(plan));
+    }
+
+    /** The gaps that the report names and the plan does not work on, each with the reason; empty where there is none. */
+    private Optional<String> leftOut(Plan plan) {
+        List<String> left = plan.work().left().stream()
+                .filter(one ->
+                        assessment.finding(one.finding()).filter(Sorts::isGap).isPresent())
+                .map(one -> one.label() + ": " + firstSentence(one.why()))
+                .toList();
+        return left.isEmpty() ? Optional.empty() : Optional.of("Left out of these weeks: " + String.join(" ", left));
+    }
+
+    /** The reason alone: what film counts of the gap stands in the report already. */
+    private static String firstSentence(String why) {
+        BreakIterator sentences = BreakIterator.getSentenceInstance(Locale.ENGLISH);
+        sentences.setText(why);
+        return why.substring(0, Math.max(0, sentences.next())).strip();
     }
 
     /** "Four weeks in season, 16 sessions; no rulebook named, highest contact bags, no full contact." */

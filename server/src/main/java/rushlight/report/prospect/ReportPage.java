@@ -33,7 +33,7 @@ public record ReportPage(
      * @param drawings what it shows
      * @param tables what it lists by weeks or counts
      * @param entries its findings, those that matter most first
-     * @param more what did not fit; empty where everything did
+     * @param more what did not fit, or was left out and why; empty where all of it stands here
      */
     public record Section(
             String id,

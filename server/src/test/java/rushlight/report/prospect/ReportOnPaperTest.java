@@ -294,6 +294,24 @@ class ReportOnPaperTest {
     }
 
     @Test
+    void a_gap_that_the_report_names_and_the_weeks_leave_out_is_told_in_a_line_with_the_reason() {
+        Element plan = section("Tavish Mordell", "plan");
+        String worked = plan.select("table").get(0).select("tbody").text();
+        List<String> left = section("Tavish Mordell", "gaps").select("h3").eachText().stream()
+                .map(title -> title.replaceFirst("^[^:]*: ", ""))
+                .filter(gap -> !worked.contains(gap))
+                .toList();
+
+        assertThat(left).contains("power stalls, the feet stop");
+        assertThat(plan.select(".more").text())
+                .startsWith("Left out of these weeks: ")
+                .contains(left);
+        assertThat(plan.select(".more").text())
+                .contains("power stalls, the feet stop: There is room for")
+                .doesNotContain("likely range");
+    }
+
+    @Test
     void who_has_no_gap_that_stands_has_no_plan_and_that_is_said() {
         assertThat(section("Keverne Toll", "plan").text())
                 .contains("There is no plan. No gap stands that these sessions could train.");

@@ -143,11 +143,6 @@ public final class Archive implements AutoCloseable {
         return store.log(id);
     }
 
-    /** The film as Turtle. */
-    public void writeTurtle(OutputStream out) {
-        store.writeTurtle(out);
-    }
-
     /** The stored film, for questions in SPARQL. */
     public Store store() {
         return store;
@@ -231,6 +226,11 @@ public final class Archive implements AutoCloseable {
     /** Writes everything that this folder holds, but what can be made again, as one backup. Nobody has to wait for it. */
     public BackupManifest backup(OutputStream out) throws IOException {
         return new BackupWriter(folder, book, store, one).write(out);
+    }
+
+    /** Tells whoever else wants the folder meanwhile at which address it is shown in a browser. */
+    public void shownAt(String address) {
+        lock.shownAt(address);
     }
 
     /** Waits for whoever is writing, and gives the folder back. */

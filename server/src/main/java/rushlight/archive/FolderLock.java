@@ -13,12 +13,19 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import rushlight.store.FullDiskException;
 
-/** One process holds a data folder at a time; the lock file tells the next one who and since when. */
+/**
+ * One process holds a data folder at a time. The lock file tells the next one who and since when and, where the holder
+ * shows the folder in a browser, in a second line at which address.
+ */
 final class FolderLock implements AutoCloseable {
     private static final String FILE = "lock";
+    private static final Logger LOG = LoggerFactory.getLogger(FolderLock.class);
 
     private final FileChannel channel;
     private final FileLock lock;
@@ -34,6 +41,9 @@ final class FolderLock implements AutoCloseable {
      * @throws FolderException where it cannot be made
      */
     static void make(Path folder) {
+        if (Files.isRegularFile(folder)) {
+            throw new FolderException(folder + " is a file, not a folder. Name the data folder with --data.");
+        }
         try {
             Files.createDirectories(folder);
         } catch (IOException e) {
@@ -52,7 +62,7 @@ final class FolderLock implements AutoCloseable {
             FileLock lock = tried(channel);
             if (lock == null) {
                 channel.close();
-                throw new FolderInUseException(folder, holder(file));
+                throw inUse(folder, file);
             }
             channel.truncate(0);
             channel.write(ByteBuffer.wrap(who().getBytes(StandardCharsets.UTF_8)), 0);
@@ -74,14 +84,26 @@ final class FolderLock implements AutoCloseable {
         }
     }
 
-    private static String holder(Path file) throws IOException {
-        String text = Files.readString(file).strip();
-        return text.isEmpty() ? "another program" : text;
+    private static FolderInUseException inUse(Path folder, Path file) throws IOException {
+        List<String> lines = Files.readString(file).lines().toList();
+        String holder =
+                lines.stream().findFirst().filter(line -> !line.isBlank()).orElse("another program");
+        return new FolderInUseException(folder, holder, lines.stream().skip(1).findFirst());
     }
 
     private static String who() {
         return "process " + ProcessHandle.current().pid() + " on " + host() + " since "
-                + Instant.now().truncatedTo(ChronoUnit.SECONDS);
+                + Instant.now().truncatedTo(ChronoUnit.SECONDS) + "\n";
+    }
+
+    /** Writes down at which address the folder is shown, for whoever finds it held. */
+    void shownAt(String address) {
+        try {
+            channel.write(ByteBuffer.wrap((address + "\n").getBytes(StandardCharsets.UTF_8)), channel.size());
+            channel.force(true);
+        } catch (IOException e) {
+            LOG.warn("The address could not be written into the lock; others are not told of it", e);
+        }
     }
 
     private static String host() {

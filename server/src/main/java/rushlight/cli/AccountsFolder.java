@@ -10,12 +10,17 @@ import rushlight.accounts.AuditLog;
 
 /** Where the accounts of a command are: in a data folder, or in a folder of teams. */
 final class AccountsFolder {
-    @Option(names = "--data", paramLabel = "DIR", description = "the data folder (~/.rushlight or $RUSHLIGHT_DATA)")
+    @Option(
+            names = "--data",
+            paramLabel = "DIR",
+            converter = Folder.class,
+            description = "the data folder (~/.rushlight or $RUSHLIGHT_DATA)")
     private Optional<Path> data = Optional.empty();
 
     @Option(
             names = "--teams",
             paramLabel = "DIR",
+            converter = Folder.class,
             description = "the folder with a data folder for each team, as for serve --teams")
     private Optional<Path> teams = Optional.empty();
 

@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -31,7 +32,7 @@ import rushlight.store.Holdings;
             "",
             "Film, history, saved questions, opinions, projections, plans, report texts, decisions, settings and your"
                     + " own terms, with a checksum for each part; not accounts and their record. The file is read back before it takes its place. While rushlight serve"
-                    + " runs, ask it: curl -o FILE http://localhost:7070/api/backup",
+                    + " runs, ask it, at the address that it shows: curl -o FILE http://localhost:7070/api/backup",
             ""
         },
         footer = {"", "Example:", "  rushlight backup friday.zip"})
@@ -52,6 +53,11 @@ final class BackupCommand implements Callable<Integer> {
             err.println("There is no data folder " + data.folder() + "; nothing was written.");
             return 1;
         }
+        Optional<String> refusal = WholeFile.refusal(file);
+        if (refusal.isPresent()) {
+            err.println(refusal.get());
+            return 1;
+        }
         try (Archive archive = data.open()) {
             Holdings holdings = write(archive).holdings();
             spec.commandLine()
@@ -64,8 +70,10 @@ final class BackupCommand implements Callable<Integer> {
             return 0;
         } catch (FolderInUseException e) {
             err.println("The data folder " + data.folder() + " is in use by " + e.holder()
-                    + ". If that is rushlight serve, it makes the backup itself: curl -o " + file
-                    + " http://localhost:7070/api/backup");
+                    + e.address()
+                            .map(at -> ", a server, which makes the backup itself: curl -o " + file + " " + at
+                                    + "api/backup")
+                            .orElse(". Let that program end, or stop it, and type this again."));
             return Trouble.BROKE;
         }
     }

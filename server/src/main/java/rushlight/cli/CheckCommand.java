@@ -131,8 +131,8 @@ final class CheckCommand implements Callable<Integer> {
 
     private static int list(Path file, PrintWriter out) {
         ProspectsReader.Result result = ProspectsReader.read(file);
-        result.warnings().forEach(w -> out.println(file.getFileName() + ": note: " + w.text()));
-        result.faults().forEach(f -> out.println(file.getFileName() + ": " + f.text()));
+        result.warnings().forEach(w -> out.println(LogFiles.of(file, w, "note: ")));
+        result.faults().forEach(f -> out.println(LogFiles.of(file, f, "")));
         if (result.faults().isEmpty()) {
             out.println(file.getFileName() + ": "
                     + Numbers.of(result.prospects().size(), "prospect") + ", nothing to mend.");

@@ -18,6 +18,7 @@ final class DataFolder {
     @Option(
             names = "--data",
             paramLabel = "DIR",
+            converter = Folder.class,
             defaultValue = "${env:RUSHLIGHT_DATA:-${sys:user.home}/.rushlight}",
             description = "the data folder (now: ${DEFAULT-VALUE})")
     private Path folder = Path.of(".");

@@ -30,6 +30,7 @@ final class DemoCommand implements Callable<Integer> {
     @Option(
             names = "--data",
             paramLabel = "DIR",
+            converter = Folder.class,
             defaultValue = "${sys:user.home}/.rushlight-demo",
             description = "the league's data folder (now: ${DEFAULT-VALUE})")
     private Path folder = Path.of(".");

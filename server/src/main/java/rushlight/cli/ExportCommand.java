@@ -4,12 +4,9 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
-import java.io.UncheckedIOException;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -17,6 +14,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import rushlight.archive.Archive;
@@ -66,32 +64,33 @@ final class ExportCommand implements Callable<Integer> {
             return person(person.get(), name);
         }
         if (!turtle && !name.endsWith(".csv")) {
-            throw new picocli.CommandLine.ParameterException(
+            throw new ParameterException(
                     spec.commandLine(), "Name a file that ends in .csv or .ttl; this is " + name + ".");
         }
         if (turtle && !prospects.isEmpty()) {
-            throw new picocli.CommandLine.ParameterException(
+            throw new ParameterException(
                     spec.commandLine(), "--prospect goes with a .csv file; the Turtle holds everything.");
         }
         PrintWriter out = spec.commandLine().getOut();
-        if (!data.isThere()) {
-            spec.commandLine().getErr().println("There is no film in " + data.folder() + "; nothing was written.");
-            return 1;
+        Optional<String> refusal = refusal();
+        if (refusal.isPresent()) {
+            return refuse(refusal.get());
         }
         try (Archive archive = data.open()) {
             if (turtle) {
-                whole(archive::writeTurtle);
+                WholeFile.write(file, archive.store()::writeTurtle);
                 out.println("Wrote the film as Turtle to " + file + "; opinions and projections are not in it.");
                 return 0;
             }
-            List<Log> logs = archive.logs().stream().filter(this::isWanted).toList();
-            if (logs.isEmpty()) {
-                spec.commandLine()
-                        .getErr()
-                        .println("There is no film of that in " + data.folder() + "; nothing was written.");
+            Optional<List<Log>> wanted = wanted(archive);
+            if (wanted.isEmpty()) {
                 return 1;
             }
-            whole(stream -> write(archive, logs, stream));
+            List<Log> logs = wanted.get();
+            if (logs.isEmpty()) {
+                return refuse("There is no film of that in " + data.folder() + "; nothing was written.");
+            }
+            WholeFile.write(file, stream -> write(archive, logs, stream));
             int readings = logs.stream().mapToInt(log -> log.readings().size()).sum();
             out.println("Wrote " + Numbers.of(readings, "reading") + " in " + Numbers.of(logs.size(), "log") + " to "
                     + file + ".");
@@ -101,13 +100,13 @@ final class ExportCommand implements Callable<Integer> {
 
     private int person(String wanted, String name) {
         if (!name.endsWith(".zip") || !prospects.isEmpty()) {
-            throw new picocli.CommandLine.ParameterException(
+            throw new ParameterException(
                     spec.commandLine(),
                     "Everything of one prospect goes into a file that ends in .zip; leave --prospect out.");
         }
-        if (!data.isThere()) {
-            spec.commandLine().getErr().println("There is no film in " + data.folder() + "; nothing was written.");
-            return 1;
+        Optional<String> refusal = refusal();
+        if (refusal.isPresent()) {
+            return refuse(refusal.get());
         }
         try (Archive archive = data.open()) {
             Optional<Prospect> found = ProspectNames.one(
@@ -116,7 +115,7 @@ final class ExportCommand implements Callable<Integer> {
                 return 1;
             }
             Prospect prospect = found.get();
-            whole(stream -> PersonExport.write(archive, prospect, stream));
+            WholeFile.write(file, stream -> PersonExport.write(archive, prospect, stream));
             spec.commandLine()
                     .getOut()
                     .println("Wrote everything that is kept of " + prospect.name() + " (" + prospect.id() + ") to "
@@ -125,35 +124,34 @@ final class ExportCommand implements Callable<Integer> {
         }
     }
 
-    private boolean isWanted(Log log) {
-        return prospects.isEmpty()
-                || prospects.contains(log.prospect().id())
-                || prospects.contains(log.prospect().name());
+    /** Why nothing can be written, whatever is asked for. */
+    private Optional<String> refusal() {
+        return data.isThere()
+                ? WholeFile.refusal(file)
+                : Optional.of("There is no film in " + data.folder() + "; nothing was written.");
+    }
+
+    private int refuse(String why) {
+        spec.commandLine().getErr().println(why);
+        return 1;
+    }
+
+    /** The logs of those who were named, else all; empty, and told, where a name is nobody's. */
+    private Optional<List<Log>> wanted(Archive archive) {
+        if (prospects.isEmpty()) {
+            return Optional.of(archive.logs());
+        }
+        return ProspectNames.named(
+                        prospects, archive.prospects(), spec.commandLine().getErr())
+                .map(named -> archive.logs().stream()
+                        .filter(log -> named.stream()
+                                .anyMatch(one -> one.id().equals(log.prospect().id())))
+                        .toList());
     }
 
     private static void write(Archive archive, List<Log> logs, OutputStream stream) throws IOException {
         Writer writer = new OutputStreamWriter(stream, StandardCharsets.UTF_8);
         FilmLogWriter.of(archive.book().taxonomy().film()).write(logs, writer);
         writer.flush();
-    }
-
-    /** What writes a file. */
-    private interface Writing {
-        void to(OutputStream out) throws IOException;
-    }
-
-    /** Writes beside the file and then takes its place, so that nothing is ever half written. */
-    private void whole(Writing writing) {
-        Path next = file.resolveSibling(file.getFileName() + ".part");
-        try {
-            try (OutputStream out = Files.newOutputStream(next)) {
-                writing.to(out);
-            }
-            Files.move(next, file, StandardCopyOption.REPLACE_EXISTING);
-        } catch (IOException e) {
-            throw new UncheckedIOException(file.toString(), e);
-        } finally {
-            WholeFile.discard(next);
-        }
     }
 }

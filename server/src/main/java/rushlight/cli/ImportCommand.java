@@ -105,7 +105,7 @@ final class ImportCommand implements Callable<Integer> {
         files.stream().filter(file -> !lists.contains(file)).forEach(file -> logs.addAll(reader.read(file, keepGood)));
         if (reader.faults() > 0 && !keepGood) {
             err.println("Nothing was imported. " + Numbers.of(reader.faults(), "fault")
-                    + " to mend; --keep-good imports the rows without one.");
+                    + (reader.foundGood() ? " to mend; --keep-good imports the rows without one." : " to mend."));
             return 1;
         }
         int stored = store(archive, logs, listed.get(), lists, out, err);
@@ -118,8 +118,8 @@ final class ImportCommand implements Callable<Integer> {
         boolean good = true;
         for (Path file : lists) {
             ProspectsReader.Result result = ProspectsReader.read(file);
-            result.warnings().forEach(w -> err.println(file.getFileName() + ": note: " + w.text()));
-            result.faults().forEach(f -> err.println(file.getFileName() + ": " + f.text()));
+            result.warnings().forEach(w -> err.println(LogFiles.of(file, w, "note: ")));
+            result.faults().forEach(f -> err.println(LogFiles.of(file, f, "")));
             good &= result.faults().isEmpty();
             all.addAll(result.prospects());
         }

@@ -23,6 +23,7 @@ final class LogFiles {
     private final FilmLogReader.Options options;
     private final PrintWriter err;
     private int faults;
+    private boolean good;
 
     LogFiles(Taxonomy taxonomy, FilmLogReader.Options options, PrintWriter err) {
         this.reader = FilmLogReader.of(taxonomy);
@@ -33,6 +34,16 @@ final class LogFiles {
     /** How many faults were told so far. */
     int faults() {
         return faults;
+    }
+
+    /** Whether any row that was read so far has no fault and could be kept. */
+    boolean foundGood() {
+        return good;
+    }
+
+    /** A fault with its file in front; one of the file as a whole names it already. */
+    static String of(Path file, Fault fault, String kind) {
+        return (fault.line() == 0 ? "" : file.getFileName() + ": ") + kind + fault.text();
     }
 
     /** The logs of files that are wholly good; the faults of all others are told. */
@@ -50,13 +61,15 @@ final class LogFiles {
     List<Log> read(Path file, boolean keepGood) {
         tellOfLongWork(file);
         ReadResult result = reader.read(file, options);
-        result.warnings().forEach(note -> tell(file, "note: " + note.text()));
+        result.warnings().forEach(note -> err.println(of(file, note, "note: ")));
         if (result instanceof ReadResult.Accepted accepted) {
+            good |= !accepted.logs().isEmpty();
             return accepted.logs();
         }
         ReadResult.Rejected rejected = (ReadResult.Rejected) result;
-        rejected.faults().stream().map(Fault::text).forEach(text -> tell(file, text));
+        rejected.faults().forEach(fault -> err.println(of(file, fault, "")));
         faults += rejected.faults().size();
+        good |= !rejected.good().isEmpty();
         if (!keepGood) {
             return List.of();
         }
@@ -86,9 +99,5 @@ final class LogFiles {
             err.println("Reading " + file.getFileName() + " (" + bytes / MEGABYTE + " MB) ...");
             err.flush();
         }
-    }
-
-    private void tell(Path file, String text) {
-        err.println(file.getFileName() + ": " + text);
     }
 }

@@ -33,15 +33,17 @@ public final class Main {
 
     /** Runs one command with the given writers. */
     static int run(PrintWriter out, PrintWriter err, String... args) {
+        return program().setOut(out).setErr(err).execute(args);
+    }
+
+    /** The program with all its commands, before anything is typed. */
+    static CommandLine program() {
         return new CommandLine(new RushlightCommand())
-                .setOut(out)
-                .setErr(err)
                 .setUsageHelpWidth(Page.WIDTH)
                 .setUsageHelpLongOptionsMaxWidth(30)
                 .setCaseInsensitiveEnumValuesAllowed(true)
                 .setExecutionExceptionHandler(new Trouble())
-                .setParameterExceptionHandler(new WrongUse())
-                .execute(args);
+                .setParameterExceptionHandler(new WrongUse());
     }
 
     private static PrintWriter writer(FileDescriptor stream) {

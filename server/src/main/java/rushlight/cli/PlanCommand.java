@@ -95,11 +95,11 @@ final class PlanCommand implements Callable<Integer> {
         Ahead.begin(Planner::prepare);
         try (Archive archive = data.open()) {
             String wanted = String.join(" ", name);
-            Optional<List<Prospect>> who = ProspectNames.named(List.of(wanted), archive.prospects(), err());
+            Optional<Prospect> who = ProspectNames.one(wanted, archive.prospects(), err());
             if (who.isEmpty()) {
                 return 1;
             }
-            Optional<Assessment> assessment = archive.assess(who.get().get(0).id());
+            Optional<Assessment> assessment = archive.assess(who.get().id());
             if (assessment.isEmpty()) {
                 err().println("There is no film of \"" + wanted + "\" yet.");
                 return 1;

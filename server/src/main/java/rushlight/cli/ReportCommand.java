@@ -6,7 +6,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -58,15 +57,25 @@ import rushlight.web.StandingPlans;
 final class ReportCommand implements Callable<Integer> {
     /** What can be written. */
     enum Kind {
-        PDF(".pdf"),
-        HTML(".html"),
-        CLIPS("-clips"),
-        LINKS("-links.txt");
+        PDF("", ".pdf"),
+        HTML("", ".html"),
+        CLIPS("-clips", ""),
+        LINKS("-links", ".txt");
 
+        private final String suffix;
+
+        /** Of the file's name, with the dot; empty for a folder. */
         private final String ending;
 
-        Kind(String ending) {
+        Kind(String suffix, String ending) {
+            this.suffix = suffix;
             this.ending = ending;
+        }
+
+        /** Whether a file of this name holds what its ending says; a name without an ending says nothing. */
+        boolean fits(String file) {
+            int dot = file.lastIndexOf('.');
+            return ending.isEmpty() || dot <= 0 || file.substring(dot).equalsIgnoreCase(ending);
         }
 
         @Override
@@ -81,7 +90,10 @@ final class ReportCommand implements Callable<Integer> {
     @Parameters(paramLabel = "PROSPECT", description = "name or id")
     private String name = "";
 
-    @Option(names = "--format", description = "${COMPLETION-CANDIDATES} (default: by the ending of FILE, else pdf)")
+    @Option(
+            names = "--format",
+            paramLabel = "FORMAT",
+            description = "${COMPLETION-CANDIDATES} (default: by the ending of FILE, else pdf)")
     private Optional<Kind> format = Optional.empty();
 
     @Option(
@@ -102,12 +114,13 @@ final class ReportCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Paper chosen = paper();
+        Kind kind = kind();
         if (!data.isThere()) {
             return refuse(
                     "There is no film in " + data.folder() + " yet. Import a film log first: rushlight import FILE,"
                             + " or look at the invented league: rushlight demo");
         }
-        boolean pages = kind() == Kind.PDF || kind() == Kind.HTML;
+        boolean pages = kind == Kind.PDF || kind == Kind.HTML;
         if (pages) {
             Ahead.begin(ProspectReports::prepare);
             Ahead.begin(Planner::prepare);
@@ -116,34 +129,27 @@ final class ReportCommand implements Callable<Integer> {
             if (pages) {
                 Ahead.begin(archive.book()::handbook);
             }
-            Optional<List<Prospect>> who = ProspectNames.named(
-                    List.of(name), archive.prospects(), spec.commandLine().getErr());
+            Optional<Prospect> who = ProspectNames.one(
+                    name, archive.prospects(), spec.commandLine().getErr());
             if (who.isEmpty()) {
                 return 1;
             }
-            Optional<Material> material =
-                    ReportMaterial.of(archive, who.get().get(0).id());
+            Optional<Material> material = ReportMaterial.of(archive, who.get().id());
             return material.isEmpty()
                     ? refuse("There is no film of \"" + name + "\" yet.")
-                    : write(archive, material.get(), chosen);
+                    : write(archive, material.get(), kind, chosen);
         }
     }
 
-    private int write(Archive archive, Material material, Paper chosen) {
-        Kind kind = kind();
+    private int write(Archive archive, Material material, Kind kind, Paper chosen) {
         Path file =
-                output.orElseGet(() -> Path.of(material.assessment().prospect().id() + kind.ending));
-        Path parent = file.toAbsolutePath().getParent();
-        if (parent == null || !Files.isDirectory(parent)) {
-            return refuse("There is no folder " + parent + "; nothing was written.");
-        }
-        if (kind == Kind.CLIPS ? Files.isRegularFile(file) : Files.isDirectory(file)) {
-            return refuse(
-                    file + (kind == Kind.CLIPS ? " is a file; chapters want a folder." : " is a folder; name a file.")
-                            + " Nothing was written.");
-        }
+                output.orElseGet(() -> Path.of(material.assessment().prospect().id() + kind.suffix + kind.ending));
         if (kind == Kind.CLIPS) {
             return chapters(material, file);
+        }
+        Optional<String> refusal = WholeFile.refusal(file);
+        if (refusal.isPresent()) {
+            return refuse(refusal.get());
         }
         if (kind == Kind.LINKS) {
             WholeFile.write(file, links(material).getBytes(StandardCharsets.UTF_8));
@@ -162,6 +168,9 @@ final class ReportCommand implements Callable<Integer> {
     }
 
     private int chapters(Material material, Path folder) {
+        if (Files.isRegularFile(folder)) {
+            return refuse(folder + " is a file; chapters want a folder. Nothing was written.");
+        }
         Map<String, String> files = new LinkedHashMap<>();
         for (Chapters.Film film : Chapters.of(material.assessment())) {
             String file = film.fileName();
@@ -191,12 +200,20 @@ final class ReportCommand implements Callable<Integer> {
                 .collect(Collectors.joining());
     }
 
+    /** What was asked for, else what the file's ending says, else pages to print. */
     private Kind kind() {
-        return format.orElseGet(() -> output.map(Path::toString)
-                        .filter(file -> file.endsWith(".html"))
-                        .isPresent()
-                ? Kind.HTML
-                : Kind.PDF);
+        String file = output.map(Path::getFileName).map(Path::toString).orElse("");
+        Kind kind = format.orElseGet(() -> !Kind.PDF.fits(file) && Kind.HTML.fits(file) ? Kind.HTML : Kind.PDF);
+        if (!kind.fits(file)) {
+            throw new ParameterException(
+                    spec.commandLine(),
+                    "A report "
+                            + format.map(asked -> "as " + asked + " ends in " + asked.ending)
+                                    .orElse("ends in .pdf or .html")
+                            + "; no " + file + " was written. Chapters and links are asked for with --format clips and"
+                            + " --format links.");
+        }
+        return kind;
     }
 
     private Paper paper() {

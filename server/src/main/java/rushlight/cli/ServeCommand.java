@@ -50,6 +50,7 @@ final class ServeCommand implements Callable<Integer> {
     @Option(
             names = "--data",
             paramLabel = "DIR",
+            converter = Folder.class,
             description =
                     "the data folder (as everywhere: ~/.rushlight or $RUSHLIGHT_DATA; with --demo ~/.rushlight-demo)")
     private Optional<Path> folder = Optional.empty();
@@ -98,6 +99,7 @@ final class ServeCommand implements Callable<Integer> {
                 archives.teams().forEach(team -> DemoLeague.into(team.archive()));
             }
             try (Server server = Server.start(others.serving(archives, where(), port, demo), log)) {
+                archives.teams().forEach(team -> team.archive().shownAt(server.address()));
                 Runtime.getRuntime().addShutdownHook(end);
                 say(server);
                 archives.teams()

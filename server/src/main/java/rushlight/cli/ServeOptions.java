@@ -22,6 +22,7 @@ final class ServeOptions {
     @Option(
             names = "--teams",
             paramLabel = "DIR",
+            converter = Folder.class,
             description = "a folder with a data folder for each team; none sees another's film")
     private Optional<Path> teams = Optional.empty();
 

@@ -53,7 +53,12 @@ final class UserCommand implements Runnable {
     int add(
             @Mixin AccountsFolder where,
             @Parameters(paramLabel = "NAME", description = "name as it is shown, and typed to sign in") String name,
-            @Option(names = "--role", required = true, description = "reader, evaluator or administrator") String role,
+            @Option(
+                            names = "--role",
+                            paramLabel = "ROLE",
+                            required = true,
+                            description = "reader, evaluator or administrator")
+                    String role,
             @Option(names = "--team", paramLabel = "TEAM", description = "whose film; with --teams alone")
                     Optional<String> team,
             @Option(names = "--stdin", description = "read the password from standard input") boolean stdin) {

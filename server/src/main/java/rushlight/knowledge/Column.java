@@ -8,6 +8,7 @@ import java.util.Set;
  * One column of the film log, as the book describes it.
  *
  * @param name header in the CSV file
+ * @param otherNames what others head it with, in small letters; offered {@code name} for, never read
  * @param position place in the header, from 1
  * @param facet local name of the property that carries it in the graph and in situations
  * @param kind what a value is
@@ -20,6 +21,7 @@ import java.util.Set;
  */
 public record Column(
         String name,
+        List<String> otherNames,
         int position,
         String facet,
         Kind kind,
@@ -42,6 +44,7 @@ public record Column(
     }
 
     public Column {
+        otherNames = List.copyOf(otherNames);
         oneOf = List.copyOf(oneOf);
         classes = Set.copyOf(classes);
     }

@@ -201,6 +201,7 @@ final class TaxonomyReader {
         String kind = text(c, "valueKind");
         return new Column(
                 text(c, "columnName"),
+                facts.texts(c, Rl.term("otherColumnName")),
                 Integer.parseInt(text(c, "order")),
                 facts.slug(c, "facet").orElse(""),
                 Column.Kind.valueOf(kind.toUpperCase(Locale.ROOT)),

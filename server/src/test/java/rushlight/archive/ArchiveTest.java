@@ -187,7 +187,7 @@ class ArchiveTest {
             logs = archive.logs();
             FilmLogWriter.of(BOOK.taxonomy().film()).write(logs, csv);
             ByteArrayOutputStream turtle = new ByteArrayOutputStream();
-            archive.writeTurtle(turtle);
+            archive.store().writeTurtle(turtle);
             var graph = GraphFactory.createDefaultGraph();
             RDFParser.source(new ByteArrayInputStream(turtle.toByteArray()))
                     .lang(Lang.TURTLE)

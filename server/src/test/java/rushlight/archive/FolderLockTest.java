@@ -30,6 +30,30 @@ class FolderLockTest {
     }
 
     @Test
+    void who_finds_the_folder_with_a_server_is_told_where_that_shows_it_and_of_no_other_address() {
+        try (FolderLock first = FolderLock.take(folder)) {
+            assertThatThrownBy(() -> FolderLock.take(folder)).hasMessageNotContaining("http");
+            first.shownAt("http://localhost:7471/");
+
+            assertThatThrownBy(() -> FolderLock.take(folder))
+                    .isInstanceOf(FolderInUseException.class)
+                    .hasMessageContaining("a server at http://localhost:7471/. Ask, import and print there")
+                    .hasMessageNotContaining("curl");
+        }
+        try (FolderLock next = FolderLock.take(folder)) {
+            assertThat(next).isNotNull();
+            assertThatThrownBy(() -> FolderLock.take(folder)).hasMessageNotContaining("http");
+        }
+    }
+
+    @Test
+    void a_file_is_no_data_folder() throws IOException {
+        Path file = Files.writeString(folder.resolve("friday.csv"), "rep");
+
+        assertThatThrownBy(() -> FolderLock.make(file)).hasMessageContaining("friday.csv is a file, not a folder");
+    }
+
+    @Test
     void a_folder_given_back_can_be_taken_again() {
         FolderLock.take(folder).close();
 

@@ -45,7 +45,7 @@ class SavedQuestionsTest {
 
             assertThat(archive.store().revision()).isEqualTo(before);
             ByteArrayOutputStream turtle = new ByteArrayOutputStream();
-            archive.writeTurtle(turtle);
+            archive.store().writeTurtle(turtle);
             assertThat(turtle.toString(StandardCharsets.UTF_8)).doesNotContain("who spills");
         }
     }

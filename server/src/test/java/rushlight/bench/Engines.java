@@ -87,7 +87,7 @@ final class Engines {
     SailRepository other(Path work) throws IOException {
         Path film = work.resolve("film.ttl");
         try (OutputStream out = Files.newOutputStream(film)) {
-            archive.writeTurtle(out);
+            archive.store().writeTurtle(out);
             RDFDataMgr.write(out, archive.book().ontology().graph(), Lang.NTRIPLES);
         }
         SailRepository other = new SailRepository(new MemoryStore());

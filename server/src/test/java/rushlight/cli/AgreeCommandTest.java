@@ -68,8 +68,8 @@ class AgreeCommandTest {
         assertThat(agree("--log", three.toString(), "--between", "Moss", "Read"))
                 .isEqualTo(1);
         assertThat(err.toString()).contains("No log here is by \"Read\". Nearest: Reed");
-        assertThat(agree("--log", three.toString(), "Jory Penwik")).isEqualTo(1);
-        assertThat(err.toString()).contains("There is no film of \"Jory Penwik\". Nearest: Jory Penwick");
+        assertThat(agree("--log", three.toString(), "Jory Penrick Jr")).isEqualTo(1);
+        assertThat(err.toString()).contains("There is no film of \"Jory Penrick Jr\". Nearest: Jory Penwick");
         assertThat(agree("--data", folder.resolve("nowhere").toString())).isEqualTo(1);
         assertThat(err.toString()).contains("There is no film in ");
     }

@@ -211,7 +211,16 @@ class BackupCommandTest {
             assertThat(said.code()).isEqualTo(3);
             assertThat(said.isPolite().err())
                     .contains("is in use by process " + ProcessHandle.current().pid())
-                    .contains("curl -o " + clean.resolve("b.zip") + " http://localhost:7070/api/backup");
+                    .contains("Let that program end, or stop it")
+                    .doesNotContain("curl", "localhost");
+            held.shownAt("http://localhost:7471/");
+            Said shown = Said.to(
+                    "backup",
+                    clean.resolve("b.zip").toString(),
+                    "--data",
+                    clean.resolve("held").toString());
+            assertThat(shown.isPolite().err())
+                    .contains("curl -o " + clean.resolve("b.zip") + " http://localhost:7471/api/backup");
             Said over = Said.to(
                     "restore",
                     backup.toString(),

@@ -47,6 +47,14 @@ class CompareCommandTest {
     }
 
     @Test
+    void what_stands_for_one_of_them_and_is_no_rate_is_shown_with_the_reason_why_it_is_not_compared() {
+        assertThat(compare("Tavish Mordell", "keverne-toll").out())
+                .containsPattern("Not compared\n  One-move rusher\n      \\S confirmed, Tavish Mordell")
+                .containsPattern(
+                        "Tavish Mordell 41 of 50, Keverne Toll \\d+ of \\d+: not compared; each is counted by");
+    }
+
+    @Test
     void a_program_gets_what_the_server_answers() throws JsonProcessingException {
         JsonNode answer = new ObjectMapper()
                 .readTree(compare("Tavish Mordell", "keverne-toll", "--format", "json")
@@ -65,7 +73,7 @@ class CompareCommandTest {
     @Test
     void one_man_twice_a_stranger_and_a_man_without_film_are_told() {
         assertThat(compare("Tavish Mordell", "tavish-mordell").err()).contains("two to four different prospects");
-        assertThat(compare("Tavish Mordel", "keverne-toll").err()).contains("Nearest: Tavish Mordell");
+        assertThat(compare("Tavish Mordant", "keverne-toll").err()).contains("Nearest: Tavish Mordell");
         assertThat(compare("Teo Maravale", "keverne-toll").err()).contains("no film of Teo Maravale yet");
         assertThat(compare("keverne-toll").code()).isEqualTo(2);
     }

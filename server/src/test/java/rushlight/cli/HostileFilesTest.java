@@ -59,7 +59,7 @@ class HostileFilesTest {
         assertThat(told.get(0)).startsWith("latin.csv: ").contains("UTF-8");
         assertThat(told.get(1)).startsWith("quote.csv: ").contains("Line 2").contains("quote");
         assertThat(told.get(2)).startsWith("long.csv: ").contains("long");
-        assertThat(told.get(3)).startsWith("empty.csv").contains("is empty");
+        assertThat(told.get(3)).startsWith("empty.csv is empty");
         assertThat(told.get(4)).contains("is a folder");
         assertThat(told.get(5)).contains("There is no file");
         assertThat(told.get(6)).contains("spreadsheet");
@@ -67,6 +67,21 @@ class HostileFilesTest {
         assertThat(told.get(8))
                 .isEqualTo("Nothing was imported. 8 faults to mend; --keep-good imports the rows without one.");
         assertThat(kept()).isZero();
+    }
+
+    @Test
+    void where_no_row_is_good_nobody_is_told_to_keep_the_good_ones() throws IOException {
+        Path empty = file("empty.csv", "");
+        Path missing = place.resolve("gone.csv");
+
+        Said said = run("import", "--data", data(), empty.toString(), missing.toString())
+                .isPolite();
+
+        assertThat(said.complaints())
+                .containsExactly(
+                        "empty.csv is empty; a film log starts with a row of column names: rep, prospect, game, ...",
+                        "There is no file " + missing + ".",
+                        "Nothing was imported. 2 faults to mend.");
     }
 
     @Test

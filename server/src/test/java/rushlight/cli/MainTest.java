@@ -112,10 +112,10 @@ class MainTest {
 
     @Test
     void a_stranger_gets_the_nearest_names() {
-        Said said = run("assess", "--data", league.toString(), "Tavish Mordel");
+        Said said = run("assess", "--data", league.toString(), "Tavish Mordant");
 
         assertThat(said.code()).isEqualTo(1);
-        assertThat(said.err()).startsWith("There is no film of \"Tavish Mordel\". Nearest: Tavish Mordell");
+        assertThat(said.err()).startsWith("There is no film of \"Tavish Mordant\". Nearest: Tavish Mordell");
     }
 
     @Test

@@ -96,11 +96,27 @@ class ReportCommandTest {
     void who_nobody_knows_gets_the_nearest_names_and_no_file() {
         Path file = folder.resolve("nobody.pdf");
 
-        Said said = report("Tavish Mordel", "-o", file.toString());
+        Said said = report("Tavish Mordant", "-o", file.toString());
 
         assertThat(said.code()).isEqualTo(1);
-        assertThat(said.isPolite().err()).contains("There is no film of \"Tavish Mordel\". Nearest: Tavish Mordell");
+        assertThat(said.isPolite().err()).contains("There is no film of \"Tavish Mordant\". Nearest: Tavish Mordell");
         assertThat(file).doesNotExist();
+    }
+
+    @Test
+    void an_ending_that_no_report_has_is_refused_and_nothing_is_written() {
+        Path word = folder.resolve("x.docx");
+        Path page = folder.resolve("x.html");
+
+        Said said = report("Tavish Mordell", "-o", word.toString());
+        Said asked = report("Tavish Mordell", "--format", "pdf", "-o", page.toString());
+
+        assertThat(said.code()).isEqualTo(2);
+        assertThat(said.isPolite().err()).startsWith("A report ends in .pdf or .html; no x.docx was written.");
+        assertThat(asked.code()).isEqualTo(2);
+        assertThat(asked.isPolite().err()).startsWith("A report as pdf ends in .pdf; no x.html was written.");
+        assertThat(word).doesNotExist();
+        assertThat(page).doesNotExist();
     }
 
     @Test

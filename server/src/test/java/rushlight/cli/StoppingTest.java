@@ -40,6 +40,14 @@ class StoppingTest {
         Process server = serve();
         try (BufferedReader told = server.inputReader(StandardCharsets.UTF_8)) {
             String address = address(told);
+            assertThat(Said.to(
+                                    "ask",
+                                    "who wins?",
+                                    "--data",
+                                    work.resolve("data").toString())
+                            .err())
+                    .as("the folder is held, and where it is shown is known")
+                    .contains("is in use by process " + server.pid() + " ", "a server at " + address + ". ");
             HttpResponse<String> begun = CLIENT.send(
                     HttpRequest.newBuilder(URI.create(address + "api/import?name=season.csv"))
                             .headers("Content-Type", "text/csv", "Prefer", "respond-async")

@@ -12,6 +12,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import rushlight.knowledge.Column;
 import rushlight.knowledge.FilmColumns;
+import rushlight.words.LabelKey;
 import rushlight.words.NearestLabels;
 
 /** The first row of a film log: which column stands where. */
@@ -30,12 +31,7 @@ final class Header {
 
     static Header read(CsvRows.Row row, FilmColumns film, RowNotes notes) {
         Header header = new Header(row.cells(), notes);
-        if (row.cells().size() == 1 && row.cells().get(0).indexOf(';') >= 0) {
-            notes.fault(
-                    "",
-                    row.cells().get(0),
-                    Fault.Code.NOT_CSV,
-                    "the column names are parted by semicolons; save the sheet as CSV with commas.");
+        if (isPartedOtherwise(row, notes)) {
             return header;
         }
         Map<String, Integer> seen = new HashMap<>();
@@ -61,6 +57,22 @@ final class Header {
                 .filter(column -> column.required() && !seen.containsKey(column.name()))
                 .forEach(column -> header.missing(column.name()));
         return header;
+    }
+
+    /** Whether something else than commas stands between the names of columns; told, where it does. */
+    static boolean isPartedOtherwise(CsvRows.Row row, RowNotes notes) {
+        String first = row.cells().get(0);
+        boolean tabs = first.indexOf('\t') >= 0;
+        if (row.cells().size() > 1 || (!tabs && first.indexOf(';') < 0)) {
+            return false;
+        }
+        notes.fault(
+                "",
+                first,
+                Fault.Code.NOT_CSV,
+                "the column names are parted by " + (tabs ? "tabs" : "semicolons")
+                        + "; save the sheet as CSV with commas.");
+        return true;
     }
 
     int size() {
@@ -110,14 +122,29 @@ final class Header {
                     "column " + place + " has no name in the header; name it or take it out.");
             return;
         }
-        List<String> near =
-                NearestLabels.words(film.stream().map(Column::name).toList()).to(name, 3);
+        List<String> near = near(name, film);
         notes.fault(
                 name,
                 name,
                 Fault.Code.UNKNOWN_COLUMN,
                 "a film log has no column \"" + name + "\"" + Sentences.didYouMean(near),
                 near);
+    }
+
+    /** The column that others call by this name; where none is, those with a name like it. */
+    private static List<String> near(String name, Collection<Column> film) {
+        String key = LabelKey.of(name);
+        List<String> called = film.stream()
+                .filter(column -> column.otherNames().stream().map(LabelKey::of).anyMatch(key::equals))
+                .map(Column::name)
+                .toList();
+        return called.isEmpty()
+                ? new NearestLabels(film.stream().map(Header::entry).toList()).to(name, 3)
+                : called;
+    }
+
+    private static NearestLabels.Entry entry(Column column) {
+        return new NearestLabels.Entry(column.name(), column.name(), column.name());
     }
 
     private void missing(String name) {

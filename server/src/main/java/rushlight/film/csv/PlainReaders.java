@@ -9,7 +9,8 @@ import rushlight.knowledge.Column;
 
 /** Readers of the values that need no knowledge: numbers, dates, times, text. */
 final class PlainReaders {
-    private static final Pattern DIGITS = Pattern.compile("\\d{1,6}");
+    private static final int MOST_DIGITS = 6;
+    private static final Pattern DIGITS = Pattern.compile("\\d{1," + MOST_DIGITS + "}");
     private static final Pattern DAY = Pattern.compile("\\d{4}-\\d{2}-\\d{2}");
 
     private PlainReaders() {}
@@ -27,11 +28,17 @@ final class PlainReaders {
             if (good) {
                 return Optional.of(number);
             }
-            String message = column.oneOf().isEmpty()
-                    ? " is no whole number; write digits only, such as 7."
-                    : " does not go here; write " + Sentences.or(column.oneOf()) + ".";
-            return refused(column, text, Fault.Code.NOT_A_NUMBER, message, notes);
+            return refused(column, text, Fault.Code.NOT_A_NUMBER, noNumber(column, text), notes);
         };
+    }
+
+    private static String noNumber(Column column, String text) {
+        if (!column.oneOf().isEmpty()) {
+            return " does not go here; write " + Sentences.or(column.oneOf()) + ".";
+        }
+        return text.chars().allMatch(c -> c >= '0' && c <= '9')
+                ? " is too large; a number here has no more than " + MOST_DIGITS + " digits."
+                : " is no whole number; write digits only, such as 7.";
     }
 
     static ValueReader date(Column column) {

@@ -109,6 +109,10 @@ public final class ProspectsReader {
     private List<String> header(CsvRows.Row row) {
         RowNotes notes = new RowNotes(row.line(), suggestions);
         List<String> header = new ArrayList<>();
+        if (Header.isPartedOtherwise(row, notes)) {
+            found.take(notes);
+            return header;
+        }
         for (String cell : row.cells()) {
             String column = plain(cell);
             if (header.contains(column)) {

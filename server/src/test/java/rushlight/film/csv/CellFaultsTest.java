@@ -25,6 +25,10 @@ class CellFaultsTest {
                 cell("bodies_taken", "3", "\"3\" does not go here; write 1 or 2."),
                 cell("snap", "12th", "\"12th\" is no whole number; write digits only, such as 7."),
                 cell("distance", "-2", "\"-2\" is no whole number; write digits only, such as 7."),
+                cell(
+                        "distance",
+                        "99999999999",
+                        "\"99999999999\" is too large; a number here has no more than 6 digits."),
                 cell("date", "9/5/2025", "\"9/5/2025\" is no date; write year, month and day, such as 2025-09-05."),
                 cell("date", "2025-02-30", "\"2025-02-30\" is no date; write year, month and day, such as 2025-09-05."),
                 cell("clock", "14:75", "\"14:75\" is no game clock; write minutes and seconds, such as 9:40."),

@@ -98,6 +98,21 @@ class FileFaultsTest {
                     .containsExactly("Line 1: the column names are parted by semicolons; save the sheet as CSV with"
                             + " commas.");
         }
+
+        @Test
+        void column_names_parted_by_tabs() {
+            assertThat(faults("rep\tprospect\tgame\tphase\nr1\ta\tb\trun"))
+                    .containsExactly("Line 1: the column names are parted by tabs; save the sheet as CSV with commas.");
+        }
+
+        @Test
+        void a_column_that_others_call_otherwise() {
+            assertThat(faults("rep,Player,game,phase,To-Go\nr1,a,b,run,3"))
+                    .containsExactly(
+                            "Line 1, Player: a film log has no column \"Player\"; did you mean prospect?",
+                            "Line 1, To-Go: a film log has no column \"To-Go\"; did you mean distance?",
+                            "Line 1, prospect: the header lacks the column prospect, which every film log needs.");
+        }
     }
 
     @Test

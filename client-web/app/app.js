@@ -23,6 +23,7 @@ const PAGES = {
   board: () => import('./board/board.js'),
   plan: () => import('./plan/plan.js'),
   'cross-check': () => import('./cross-check/cross-check.js'),
+  programs: () => import('./programs/programs.js'),
   'sign-in': () => import('./sign-in/sign-in.js'),
   lost: () => import('./shell/lost.js'),
 };

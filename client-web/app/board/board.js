@@ -4,7 +4,7 @@ import { path, read } from '../wire/http.js';
 import { label, labelsReady } from '../wire/labels.js';
 import { combobox } from '../parts/combobox.js';
 import { capital, counted, el, field, percent, scroller } from '../parts/elements.js';
-import { disc, verdictWord } from '../parts/verdict.js';
+import { disc, tally, verdictWord } from '../parts/verdict.js';
 import { pageKeys } from '../shell/keys.js';
 import { FIXED, pressed, sorted } from './board-state.js';
 
@@ -34,7 +34,7 @@ export async function mount(page, context) {
 function chooser(book, chosen, go) {
   const others = [...book.values()].filter(one => !chosen.includes(one.finding) && one.measure !== 'note');
   const words = text => text.trim().toLowerCase();
-  const { root } = combobox({ attributes: { id: 'add-finding', placeholder: 'such as counter, edge, hands' }, eager: true, says: 'Findings',
+  const { root } = combobox({ attributes: { id: 'add-finding', placeholder: 'such as counter, edge, hands' }, eager: true, says: 'Findings', none: 'No finding is called like that.',
     complete: async typed => others.filter(one => words(one.label).includes(words(typed))).slice(0, 12).map(one => ({ value: one.finding, label: capital(one.label), gloss: one.polarity })),
     onpick: option => { if (option) go({ chosen: [...chosen, option.value] }); } });
   return el('div', { class: 'who controls' }, field('Add a finding', root, { id: 'add-finding' }));
@@ -66,8 +66,9 @@ function judged(one, slug, finding) {
   const cell = one.cells[slug];
   if (!cell) return '–';
   const word = verdictWord(cell.verdict, finding?.polarity);
-  return el('a', { class: 'cell', href: `${path('prospect', one.id)}#${slug}`, title: word }, disc(cell.verdict),
-    el('span', { class: 'hidden-text' }, `${word}: `), el('span', { class: cell.opportunities ? null : 'soft' }, cell.opportunities ? `${cell.events} of ${cell.opportunities}` : 'no chance'));
+  const open = cell.opportunities && cell.unknownDuties ? `; duty unknown on ${cell.unknownDuties} more` : '';
+  return el('a', { class: 'cell', href: `${path('prospect', one.id)}#${slug}`, title: `${word}${open}` }, disc(cell.verdict),
+    el('span', { class: 'hidden-text' }, `${word}: `), el('span', { class: cell.opportunities ? null : 'soft' }, tally(cell)));
 }
 
 const legend = () => el('p', { class: 'row small soft legend' }, ['confirmed', 'likely', 'watch', 'not-enough-tape', 'cleared'].map(one => el('span', { class: 'verdict' }, disc(one), verdictWord(one))));

@@ -14,6 +14,7 @@ import { carried, nextName, same, seconds, tidy } from './sheet-state.js';
 
 const PAUSE = 250;
 const ALL = 1000;
+const UNSAVED = 'Not saved yet.';
 
 export async function mount(page, context) {
   const { parameters, query, signal } = context;
@@ -22,12 +23,14 @@ export async function mount(page, context) {
   const rep = parameters.rep ? await stored(parameters, query, signal) : null;
   const log = rep ? { prospect: rep.prospect, game: rep.game, evaluator: rep.evaluator } : { prospect: parameters.prospect, game: query.get('game'), evaluator: query.get('evaluator') };
   const others = log.prospect ? (await read('/api/reps', { ...log, limit: ALL }, context)).reps : [];
-  const before = rep ? rep.cells : start(others, parameters, query);
+  const who = rep || others.length || !log.prospect ? null : await playerOf(log.prospect, context);
+  const before = rep ? rep.cells : start(others, who, query);
   let tag = rep?.etag ?? null;
   let kept = rep ? rep.cells : {};
   let cells = { ...before };
   let timer = 0;
   let asked = 0;
+  let saving = false;
 
   const says = el('section', { class: 'says', 'aria-live': 'polite' });
   const trouble = el('div', { role: 'alert' });
@@ -37,7 +40,7 @@ export async function mount(page, context) {
 
   function changed(column, value) {
     cells = { ...cells, [column]: value };
-    state.textContent = same(cells, kept) ? '' : 'Not saved yet.';
+    if (!saving) state.textContent = same(cells, kept) ? '' : UNSAVED;
     if (['video', 'start', 'end'].includes(column)) turn();
     clearTimeout(timer);
     timer = setTimeout(classify, PAUSE);
@@ -56,25 +59,34 @@ export async function mount(page, context) {
   const turn = () => deck.turnTo({ video: cells.video ?? '', start: seconds(cells.start ?? ''), end: seconds(cells.end ?? '') });
 
   async function save(next = false) {
-    const body = { cells: tidy(cells) };
+    if (saving) return;
+    const sent = cells;
+    const body = { cells: tidy(sent) };
     show(trouble);
+    saving = true;
+    state.textContent = 'Saving \u2026';
     try {
       const answer = tag
         ? await send('PUT', atServer(rep), { parameters: { by: rep.evaluator }, body, tag, signal })
         : await send('POST', '/api/reps', { body, signal });
-      done(answer, next);
+      saving = false;
+      done(answer, sent, next);
     } catch (fault) {
+      saving = false;
+      state.textContent = UNSAVED;
       refused(fault);
     }
   }
 
-  function done({ body: change, tag: newTag }, next) {
-    kept = cells;
+  function done({ body: change, tag: newTag }, sent, next) {
+    kept = sent;
     tag = newTag ?? change.reading?.etag ?? tag;
-    state.textContent = 'Saved.';
+    state.textContent = same(cells, kept) ? 'Saved.' : UNSAVED;
     const reading = change.reading;
     notice(change.said, change.undo ? async () => {
-      const undone = await send('POST', '/api/undo', { parameters: { revision: change.revision } });
+      state.textContent = 'Taking it back \u2026';
+      const undone = await send('POST', '/api/undo', { parameters: { revision: change.revision } }).catch(fault => { state.textContent = 'Saved.'; refused(fault); });
+      if (!undone) return;
       notice(undone.body.said);
       context.open(rep || !undone.body.reading ? (rep ? repHref(rep) : `/film/${encodeURIComponent(reading.prospect)}`) : repHref(undone.body.reading), { replace: true });
     } : null);
@@ -138,9 +150,20 @@ async function stored(named, query, signal) {
   return { ...body, etag: tag ?? body.etag };
 }
 
-function start(others, parameters, query) {
+/** The player of an id by his name; one whom nobody has told of yet is called by what stands in the address. */
+async function playerOf(id, context) {
+  try {
+    return await read(`/api${path('prospects', id)}`, {}, context);
+  } catch (fault) {
+    if (!(fault instanceof Trouble) || fault.status !== 404) throw fault;
+    return { name: id, games: [] };
+  }
+}
+
+function start(others, who, query) {
   const last = others.at(-1);
-  const from = last ? carried(last.cells) : { ...(parameters.prospect ? { prospect: parameters.prospect } : {}), ...(query.get('game') ? { game: query.get('game') } : {}) };
+  const game = query.get('game');
+  const from = last ? carried(last.cells) : { ...(who ? { prospect: who.name } : {}), ...(game ? { game: who?.games.find(one => one.id === game)?.name ?? game } : {}) };
   return { ...from, rep: nextName(others.map(one => one.rep)) };
 }
 

@@ -18,7 +18,7 @@ export function faultTable({ faults, rows, header, onchange, oncheck }) {
     const cells = byLine.get(fault.line) ?? [];
     const at = names.findIndex(name => name.trim() === fault.column);
     const id = `fault-${i}`;
-    const editable = fault.line > 1 && at >= 0;
+    const editable = fault.line > 1 && at >= 0 && byLine.has(fault.line);
     const input = editable ? el('input', { id, class: 'cell-input', value: cells[at] ?? '', 'aria-label': `${fault.column} in line ${fault.line}`, 'aria-describedby': `${id}-why`,
       onchange: event => set(fault, event.target.value), onkeydown: event => { if (event.key === 'Enter') { event.preventDefault(); set(fault, input.value); oncheck(); } } }) : null;
     const take = near => { input.value = replacement(input.value, fault.value, near); set(fault, input.value); input.focus(); };

@@ -2,7 +2,9 @@
 import { columns } from '../wire/book.js';
 import { read, send, Trouble } from '../wire/http.js';
 import { labelsReady } from '../wire/labels.js';
+import { oddities, summary } from './said.js';
 import { choice, counted, el, field, show } from '../parts/elements.js';
+import { utf8 } from '../parts/file-text.js';
 import { notice } from '../shell/notices.js';
 import { pageKeys } from '../shell/keys.js';
 import { parse, renumbered, write } from './csv.js';
@@ -34,15 +36,16 @@ export async function mount(page, context) {
   }
 
   async function took(chosen) {
-    file = { name: chosen.name, text: await chosen.text() };
-    file.rows = parse(file.text);
+    const bytes = await chosen.arrayBuffer();
+    const text = utf8(bytes);
+    file = { name: chosen.name, body: bytes, readable: text !== null, rows: text === null ? [] : parse(text) };
     await check();
   }
 
   async function check() {
     show(below, el('p', { class: 'loading' }, `Reading ${file.name} …`));
     try {
-      const { body: report } = await send('POST', '/api/import/check', { parameters: { name: file.name, evaluator: wants.evaluator, numbering: wants.numbering }, body: file.text, type: 'text/csv', signal: context.signal });
+      const { body: report } = await send('POST', '/api/import/check', { parameters: { name: file.name, evaluator: wants.evaluator, numbering: wants.numbering }, body: file.body, type: 'text/csv', signal: context.signal });
       checked(report);
     } catch (fault) { failed(fault); }
   }
@@ -54,16 +57,17 @@ export async function mount(page, context) {
       el('p', {}, summary(report)),
       report.reasons.length ? el('div', { class: 'trouble' }, report.reasons.map(reason => el('p', {}, reason))) : null,
       faults ? [
-        el('p', { class: 'soft' }, 'Mend a value where it stands, or take what may have been meant. Then check again; the file on your disk stays as it is.'),
+        el('p', { class: 'soft' }, file.readable ? 'Mend a value where it stands, or take what may have been meant. Then check again; the file on your disk stays as it is.'
+          : 'Nothing can be mended here, because the letters of this file cannot be told for sure. Save it anew as told below and pick it again; nothing of it was kept.'),
         faultTable({ faults: report.faults, rows: file.rows, header: report.header, onchange: mended, oncheck: check })] : null,
       buttons(report, faults),
-      report.warnings.length ? el('details', { class: 'brief' }, el('summary', {}, `${counted(report.warnings.length, 'oddity', 'oddities')}, taken in as they are`), el('ul', {}, report.warnings.slice(0, 200).map(one => el('li', {}, one.line ? `Line ${one.line}: ` : '', one.message)))) : null);
+      report.warnings.length ? el('details', { class: 'brief' }, el('summary', {}, oddities(report.warnings.length)), el('ul', {}, report.warnings.slice(0, 200).map(one => el('li', {}, one.line ? `Line ${one.line}: ` : '', one.message)))) : null);
   }
 
   /** Cells were mended; lines are counted anew, as they stand in the file then. */
   function mended(rows) {
     file.rows = rows;
-    file.text = write(rows);
+    file.body = write(rows);
     file.touched = true;
   }
 
@@ -71,10 +75,10 @@ export async function mount(page, context) {
     const good = report.kind === 'film-log' ? report.readings : report.prospects;
     const what = report.kind === 'film-log' ? 'rep' : 'prospect';
     return el('p', { class: 'row controls' },
-      faults ? el('button', { type: 'button', class: 'first', onclick: again }, 'Check again') : null,
-      good && !report.reasons.length ? el('button', { type: 'button', class: faults ? '' : 'first', onclick: () => take(faults > 0) }, faults ? `Take in the ${counted(good, `good ${what}`)}` : `Take in ${counted(good, what)}`) : null,
+      faults && file.readable ? el('button', { type: 'button', class: 'first', onclick: again }, 'Check again') : null,
+      good && file.readable && !report.reasons.length ? el('button', { type: 'button', class: faults ? '' : 'first', onclick: () => take(faults > 0) }, faults ? `Take in the ${counted(good, `good ${what}`)}` : `Take in ${counted(good, what)}`) : null,
       report.badCsv ? el('button', { type: 'button', onclick: () => save(`faulty-${file.name}`, report.badCsv) }, 'Download the faulty rows') : null,
-      file.touched ? el('button', { type: 'button', onclick: () => save(file.name, file.text) }, 'Download the mended file') : null);
+      file.touched ? el('button', { type: 'button', onclick: () => save(file.name, file.body) }, 'Download the mended file') : null);
   }
 
   function again() {
@@ -84,7 +88,7 @@ export async function mount(page, context) {
 
   async function take(keepGood) {
     try {
-      const answer = await send('POST', '/api/import', { parameters: { name: file.name, ...wants, keepGood }, body: file.text, type: 'text/csv', wait: false, signal: context.signal });
+      const answer = await send('POST', '/api/import', { parameters: { name: file.name, ...wants, keepGood }, body: file.body, type: 'text/csv', wait: false, signal: context.signal });
       const report = answer.body.job ? await waited(answer.body) : answer.body;
       if (!report) return;
       if (!report.imported) { checked(report); return; }
@@ -119,13 +123,6 @@ export async function mount(page, context) {
       reasons?.length ? el('ul', {}, reasons.map(reason => el('li', {}, reason))) : null,
       faults?.length ? el('ul', {}, faults.slice(0, 20).map(one => el('li', {}, one.message))) : null));
   }
-}
-
-function summary({ kind, readings, prospects, logs, faults }) {
-  if (kind === 'prospects') return `A list of prospects: ${counted(prospects, 'man', 'men')} told of.`;
-  const here = logs.filter(log => log.before > 0);
-  return `${counted(readings, 'rep')} ${readings === 1 ? 'is' : 'are'} good${faults.length ? ', the rest is below' : ''}: ${counted(logs.length, 'log')}.`
-    + (here.length ? ` ${counted(here.length, 'of these logs is', 'of these logs are')} here already.` : '');
 }
 
 function dropZone(took) {

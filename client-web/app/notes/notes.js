@@ -3,6 +3,7 @@ import { columns } from '../wire/book.js';
 import { path, read, send, sendForText, Trouble } from '../wire/http.js';
 import { labelsReady } from '../wire/labels.js';
 import { counted, el, field, show } from '../parts/elements.js';
+import { tolerant } from '../parts/file-text.js';
 import { clipDeck } from '../film/clip.js';
 import { save } from '../import/report.js';
 import { pageKeys } from '../shell/keys.js';
@@ -45,7 +46,7 @@ export async function mount(page, context) {
     el('p', { class: 'lead' }, 'Speak or type while the film runs. Each tag is shown beside the words it came from; nothing is kept that you did not accept.'),
     dropZone(took),
     el('details', { class: 'brief' }, el('summary', {}, 'Or type them here'), field('A time and what you see, one line a rep', typed, { wide: true }),
-      el('p', {}, el('button', { type: 'button', onclick: () => took({ name: TYPED, text: async () => typed.value }) }, 'Read them'))),
+      el('p', {}, el('button', { type: 'button', onclick: () => took(new File([typed.value], TYPED)) }, 'Read them'))),
     el('div', { class: 'fields controls whose' },
       box('prospect', 'Whose reps', { list: 'known-prospects', onchange: () => file && readNotes() }), box('game', 'Which game'), box('evaluator', 'Who speaks'),
       box('video', 'Film the times belong to', { onchange: () => turn(null) }),
@@ -53,7 +54,7 @@ export async function mount(page, context) {
     trouble, below, taught.root);
 
   async function took(chosen) {
-    file = { name: chosen.name, text: await chosen.text() };
+    file = { name: chosen.name, bytes: await chosen.arrayBuffer() };
     await readNotes();
   }
 
@@ -67,7 +68,7 @@ export async function mount(page, context) {
     } catch (fault) { show(below); failed(fault); }
   }
 
-  const sheetOf = async ({ name, text }) => (await send('POST', '/api/notes', { parameters: { name, prospect: value('prospect') }, body: text, type: 'text/plain', signal: context.signal })).body;
+  const sheetOf = async ({ name, bytes }) => (await send('POST', '/api/notes', { parameters: { name, prospect: value('prospect') }, body: bytes, type: 'text/plain', signal: context.signal })).body;
 
   /** Brings decisions that only this browser has to the server, where nothing else stands there; whether it did. */
   async function brought({ kept: { id, version, decided: stored } }) {
@@ -92,10 +93,11 @@ export async function mount(page, context) {
     inGeneral = statements.map(one => one.key);
     const first = begun(sheet.kept.decided);
     const saved = el('span', { class: 'soft small' });
+    const heading = el('h2', {});
     keeper = keeping({ file: file.name, kept: sheet.kept, outline: outline(sheet.notes), onkept: words => { saved.textContent = ` · ${words}`; taught.kept(); }, onstale: both });
     open = review({ sheet, state: first, phases, onchange: changed, onrep: turn, oncue: cue => { film.open = true; turn({ start: cue.start, end: cue.end }); } });
     show(below,
-      el('h2', {}, reps.length ? `${counted(reps.length, 'rep')} in ${file.name}` : `No rep in ${file.name}`),
+      heading,
       reps.length ? null : el('p', {}, 'Nothing in these notes speaks of a rep. One line a rep reads best, with its time in brackets.'),
       sheet.kept.version === 0 && sheet.kept.others ? el('p', { class: 'soft' }, `Decisions on ${counted(sheet.kept.others, 'other file')} of this name are kept apart; this one begins its own.`) : null,
       film, open.root,
@@ -105,6 +107,7 @@ export async function mount(page, context) {
 
     function changed(state, left) {
       if (state !== first) { saved.textContent = ''; keeper.save(state); }
+      heading.textContent = left.length ? `${counted(left.length, 'rep')} in ${file.name}` : `No rep in ${file.name}`;
       far.textContent = told(progress(left, state));
     }
   }
@@ -131,7 +134,7 @@ export async function mount(page, context) {
     return sendForText('POST', '/api/notes/log', { body: all(), signal: context.signal });
   }
 
-  const all = () => ({ name: file.name, text: file.text, prospect: value('prospect'), game: value('game'), video: value('video'), evaluator: value('evaluator'), decided: decided(open.state()) });
+  const all = () => ({ name: file.name, text: tolerant(file.bytes), prospect: value('prospect'), game: value('game'), video: value('video'), evaluator: value('evaluator'), decided: decided(open.state()) });
 
   /** Keeps what was accepted of the player in general; gives the sentence that says so. */
   async function general() {

@@ -102,7 +102,7 @@ export function review({ sheet, state: before, phases, onchange, onrep, oncue })
     const box = conceptBox({ says: `${label(tag.concept)} should be`, oncancel: close,
       onpick: slug => { show(editor); changed(tag.added === undefined ? change(state, tag, slug) : readd(state, tag.added, slug), tag.key); } });
     show(editor, box.root);
-    box.input.focus();
+    opened(box);
   }
 
   /** Adds a tag to a rep: of the words that are marked in it, else at its end. */
@@ -118,7 +118,13 @@ export function review({ sheet, state: before, phases, onchange, onrep, oncue })
       changed(now, `+${place ?? state.added.length}`);
     } });
     show(ask, box.root);
-    box.input.focus();
+    opened(box);
+  }
+
+  /** The field has the keyboard, and its list has room above the bar at the foot. */
+  function opened({ root: row, input }) {
+    input.focus({ preventScroll: true });
+    row.scrollIntoView({ block: 'nearest' });
   }
 
   const next = rep => reps.slice(reps.findIndex(one => one.at === rep.at) + 1).find(one => one.first && one.tags.length);

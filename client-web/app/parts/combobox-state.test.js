@@ -1,6 +1,6 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import { closed, EMPTY, moved, offered, picked, replaced, typed, wordAt } from './combobox-state.js';
+import { closed, EMPTY, fits, moved, offered, picked, replaced, typed, wordAt } from './combobox-state.js';
 
 const two = [{ value: 'rip', label: 'rip' }, { value: 'spin', label: 'spin' }];
 
@@ -25,6 +25,28 @@ test('nothing is picked from a closed list', () => {
 
 test('an eager field has its first option picked at once', () =>
   assert.deepEqual(picked(offered(typed(EMPTY, 'r'), 'r', two, true)), two[0]));
+
+test('an eager field picks no option that only comes near the words', () => {
+  const near = offered(typed(EMPTY, 'rap'), 'rap', two, fits);
+  assert.ok(near.open);
+  assert.equal(picked(near), null);
+  assert.deepEqual(picked(moved(near, 1)), two[0]);
+  assert.deepEqual(picked(offered(typed(EMPTY, 'ri'), 'ri', two, fits)), two[0]);
+});
+
+test('an option fits words that its label or its other name begins with', () => {
+  assert.ok(fits({ label: 'bull rush', gloss: '' }, ' Bull-r'));
+  assert.ok(fits({ label: 'bull rush', gloss: 'power rush' }, 'power'));
+  assert.ok(!fits({ label: 'bull rush', gloss: '' }, 'rush'));
+  assert.ok(!fits({ label: 'bull rush' }, ' '));
+});
+
+test('that nothing was found is known until somebody types on', () => {
+  const none = offered(typed(EMPTY, 'zz'), 'zz', []);
+  assert.ok(none.none);
+  assert.ok(!typed(none, 'z').none);
+  assert.ok(!closed(none).none);
+});
 
 test('the word under the caret of an exchange stands between arrows and brackets', () => {
   const text = 'bull-rush > [sits d] > pull';

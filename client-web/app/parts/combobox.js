@@ -12,10 +12,12 @@ let made = 0;
  * @param {(words: string) => Promise<import('./combobox-state.js').Option[]>} wants.complete
  * @param {(option: import('./combobox-state.js').Option | null, text: string) => void} [wants.onpick] an option was taken, or Enter pressed without one (null)
  * @param {RegExp} [wants.divider] parts the values of a field that holds several
- * @param {boolean} [wants.eager] the first option is picked while typing, so that Enter and Tab take it
+ * @param {boolean | ((option: import('./combobox-state.js').Option, words: string) => boolean)} [wants.eager] the first option is picked while typing,
+ *   so that Enter and Tab take it; a function says of which options that holds
  * @param {string} [wants.says] what the list is called
+ * @param {string} [wants.none] what is told where nothing was found
  */
-export function combobox({ attributes, complete, onpick = () => {}, divider = null, eager = false, says = 'Suggestions' }) {
+export function combobox({ attributes, complete, onpick = () => {}, divider = null, eager = false, says = 'Suggestions', none = '' }) {
   const list = `options-${++made}`;
   let state = EMPTY;
   let waiting = 0;
@@ -27,7 +29,8 @@ export function combobox({ attributes, complete, onpick = () => {}, divider = nu
   input.addEventListener('keydown', pressed);
   input.addEventListener('blur', () => { clearTimeout(waiting); state = closed(state); render(); });
   const box = el('ul', { id: list, role: 'listbox', 'aria-label': says, hidden: true, onmousedown: event => event.preventDefault() });
-  const root = el('div', { class: 'combobox' }, input, box);
+  const nothing = none ? el('p', { class: 'nothing soft small', role: 'status' }) : null;
+  const root = el('div', { class: 'combobox' }, input, box, nothing);
 
   function word() {
     return divider ? wordAt(input.value, input.selectionStart ?? input.value.length, divider) : { from: 0, to: input.value.length, word: input.value };
@@ -77,6 +80,7 @@ export function combobox({ attributes, complete, onpick = () => {}, divider = nu
 
   function render() {
     box.hidden = !state.open;
+    if (nothing) show(nothing, state.none ? none : '');
     input.setAttribute('aria-expanded', String(state.open));
     show(box, state.options.map((option, i) => el('li', {
       id: `${list}-${i}`, role: 'option', 'aria-selected': String(i === state.active), onclick: () => take(option),

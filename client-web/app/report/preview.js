@@ -2,6 +2,8 @@
 import { el, show } from '../parts/elements.js';
 
 const PAUSE = 500;
+/** What is said where the browser shows a page of its own in place of an answer, which nobody may look into. */
+const BROKEN = 'the server did not answer with a page. Is "rushlight serve" still running?';
 
 /**
  * @param {{href: string, signal: AbortSignal, onlink: (words: string) => void}} wants where drafts are shown; what to do with a link in it
@@ -21,13 +23,20 @@ export function preview({ href, signal, onlink }) {
     timer = setTimeout(() => load(draft), now ? 0 : PAUSE);
   }
 
+  /** Says why there is no new drawing; the last one stays. */
+  function refuse(why) {
+    clearTimeout(timer);
+    stage.querySelectorAll('iframe.coming').forEach(one => one.remove());
+    show(told, `Not drawn: ${why}`);
+  }
+
   /** A new frame for each draft, shown when it is whole: the old one stays until then, and the way back of the browser stays as it was. */
   function load(draft) {
     stage.querySelectorAll('iframe.coming').forEach(one => one.remove());
     const name = `report-preview-${++count}`;
     const frame = el('iframe', { name, class: 'coming', title: 'The report as it will print', 'aria-hidden': 'true', tabindex: -1 });
     frame.addEventListener('load', () => {
-      if (!frame.isConnected || frame.contentWindow.location.href === 'about:blank') return;
+      if (!frame.isConnected || frame.contentDocument?.URL === 'about:blank') return;
       arrived(frame);
     });
     const fields = Object.entries(draft).flatMap(([field, value]) => [value].flat().map(one => el('input', { type: 'hidden', name: field, value: one })));
@@ -39,9 +48,9 @@ export function preview({ href, signal, onlink }) {
 
   function arrived(frame) {
     const page = frame.contentDocument;
-    if (page.contentType !== 'text/html') {
-      show(told, problem(page));
+    if (page?.contentType !== 'text/html') {
       frame.remove();
+      refuse(page ? problem(page) : BROKEN);
       return;
     }
     const old = stage.querySelector('iframe:not(.coming)');
@@ -65,11 +74,11 @@ export function preview({ href, signal, onlink }) {
     frame?.print();
   };
 
-  return { root: el('div', { class: 'report-preview' }, stage, told), draw, print };
+  return { root: el('div', { class: 'report-preview' }, stage, told), draw, refuse, print };
 }
 
 function problem(page) {
   try {
     return JSON.parse(page.body.textContent).detail;
-  } catch { return 'The server could not draw it.'; }
+  } catch { return BROKEN; }
 }

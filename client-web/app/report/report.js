@@ -138,7 +138,12 @@ class Desk {
     (at?.disabled ? at.parentElement.querySelector('input') : at)?.focus();
   }
 
-  draw(when) { this.preview.draw({ ...sent(this.sheet), paper: this.paper }, when); }
+  /** What is known to be too long is not sent: the server would refuse it. */
+  draw(when) {
+    const why = trouble(this.sheet, this.body.longest);
+    if (why) this.preview.refuse(why);
+    else this.preview.draw({ ...sent(this.sheet), paper: this.paper }, when);
+  }
 
   /** Keeps what stands in the form over the version it began from; true where it is kept. */
   async keep() {

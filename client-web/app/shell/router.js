@@ -19,6 +19,7 @@ const PAGES = [
   ['board', '/board'],
   ['cross-check', '/cross-check'],
   ['sign-in', '/sign-in'],
+  ['programs', '/programs'],
   ['plan', '/plan'],
   ['plan', '/plan/:id'],
 ];

@@ -14,6 +14,8 @@ test('a plan has an address of its own, and there is one to choose a player', ()
   assert.equal(place('/plan').name, 'plan');
 });
 
+test('what there is for programs has a page', () => assert.equal(place('/programs').name, 'programs'));
+
 test('an unknown address is lost, and so is one that is not well escaped', () => {
   assert.equal(place('/nowhere/at/all').name, 'lost');
   assert.equal(place('/technique/%E0%A4%A').name, 'lost');

@@ -33,7 +33,7 @@ export async function readTagged(path, parameters = {}, { signal } = {}) {
 /** Reads text, such as a drawing. */
 export const readText = (path, parameters = {}, { signal } = {}) => ask(address(path, parameters), { signal }).then(answer => answer.text());
 
-/** Sends JSON, or text with its type, and reads JSON back. With `wait: false` long work may answer with a job. */
+/** Sends JSON, or text or the bytes of a file with their type, and reads JSON back. With `wait: false` long work may answer with a job. */
 export async function send(method, path, wants = {}) {
   const answer = await sent(method, path, wants);
   const text = await answer.text();
@@ -45,7 +45,7 @@ export const sendForText = (method, path, wants = {}) => sent(method, path, want
 
 function sent(method, path, { parameters = {}, body, type = 'application/json', tag, wait = true, keepalive = false, headers: more = {}, signal } = {}) {
   const headers = { ...OURS, ...more, ...(body === undefined ? {} : { 'Content-Type': type }), ...(tag ? { 'If-Match': tag } : {}), ...(wait ? {} : { Prefer: 'respond-async' }) };
-  return ask(address(path, parameters), { method, headers, body: typeof body === 'string' ? body : JSON.stringify(body), keepalive, signal });
+  return ask(address(path, parameters), { method, headers, body: typeof body === 'string' || body instanceof ArrayBuffer ? body : JSON.stringify(body), keepalive, signal });
 }
 
 /** A path with its parameters. */

@@ -24,6 +24,12 @@ final class Accepts {
         best(ctx, offered);
     }
 
+    /** Whether this form is asked for by its name, as a browser asks for a page. */
+    static boolean names(Context ctx, String media) {
+        return wanted(ctx.header("Accept")).stream()
+                .anyMatch(range -> range.type().equals(media) && range.quality() > 0);
+    }
+
     /**
      * The form that is wanted most.
      *

@@ -16,6 +16,7 @@ import rushlight.knowledge.Column;
 import rushlight.knowledge.Concept;
 import rushlight.knowledge.Facts;
 import rushlight.knowledge.Rl;
+import rushlight.knowledge.StepFacet;
 import rushlight.knowledge.Taxonomy;
 import rushlight.web.ColumnsAnswer;
 import rushlight.web.CompletionsAnswer;
@@ -78,6 +79,7 @@ final class BookRoutes {
         String text = Request.word(ctx, "q").orElse("");
         int most = Request.number(ctx, "limit", 10, 1, MOST_COMPLETIONS);
         Optional<Column> column = Request.word(ctx, "column").map(this::column);
+        String by = Request.word(ctx, "by").map(this::whose).orElse("");
         if (column.isPresent() && column.get().kind() == Column.Kind.WORDS) {
             List<String> words = column.get().oneOf().stream()
                     .filter(word -> word.contains(text.toLowerCase(java.util.Locale.ROOT)))
@@ -89,7 +91,6 @@ final class BookRoutes {
                             words.stream().map(CompletionsAnswer::item).toList()));
             return;
         }
-        String by = Request.word(ctx, "by").orElse("");
         Completions all = completions.computeIfAbsent(
                 column.map(Column::name).orElse("") + " " + by, key -> Completions.of(among(column, by)));
         Versions.json(
@@ -106,6 +107,21 @@ final class BookRoutes {
                     .withNearest(NearestLabels.words(names).to(name, 3))
                     .thrown();
         });
+    }
+
+    /** Whose step of an exchange is meant, as the book names those who take one. */
+    private String whose(String by) {
+        List<String> known = taxonomy.film().stepFacets().stream()
+                .map(StepFacet::by)
+                .distinct()
+                .sorted()
+                .toList();
+        if (!known.contains(by)) {
+            throw Problem.of(400, "\"by\" is " + String.join(" or ", known) + ", not \"" + by + "\".")
+                    .withNearest(known)
+                    .thrown();
+        }
+        return by;
     }
 
     private Collection<Concept> among(Optional<Column> column, String by) {

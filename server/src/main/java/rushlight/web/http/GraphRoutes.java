@@ -12,6 +12,7 @@ import rushlight.web.Addresses;
 /** The book and the film as linked data. */
 final class GraphRoutes {
     private static final String HTML = "text/html";
+    private static final String HOW_TO_ASK = "/programs#sparql";
     private static final String TURTLE = "text/turtle";
     private static final String JSON_LD = "application/ld+json";
     private static final Map<String, Lang> FORMS = Map.of(TURTLE, Lang.TURTLE, JSON_LD, Lang.JSONLD);
@@ -47,10 +48,16 @@ final class GraphRoutes {
         ctx.contentType(form).result(Described.written(described, FORMS.getOrDefault(form, Lang.TURTLE)));
     }
 
+    /** A browser that asks nothing is sent to the page that says how to ask. */
     private void ask(Context ctx) {
         refuseGraphs(ctx.queryParams("default-graph-uri"), ctx.queryParams("named-graph-uri"));
         String query = ctx.queryParam("query");
         if (query == null) {
+            ctx.header("Vary", "Accept");
+            if (Accepts.names(ctx, HTML)) {
+                ctx.status(303).header("Location", HOW_TO_ASK);
+                return;
+            }
             throw Problem.of(400, "Send the question as query=.").thrown();
         }
         sparql.answer(ctx, query);

@@ -128,8 +128,10 @@ final class Problems {
                 : "Something broke.";
     }
 
+    /** A refusal is shown where the answer was wanted, which may be a frame of a page of this program. */
     private static void send(Context ctx, Problem problem) {
         ctx.status(problem.status())
+                .header("Content-Security-Policy", StyledPage.BARE)
                 .header("Cache-Control", "no-store")
                 .removeHeader("ETag")
                 .contentType(Problem.MEDIA_TYPE)

@@ -11,6 +11,9 @@ import java.util.Base64;
  * be shown in a frame by the pages of this program (Content Security Policy 3, hash sources).
  */
 final class StyledPage {
+    /** The policy of what uses nothing at all, such as a problem. */
+    static final String BARE = "default-src 'none'; base-uri 'none'; form-action 'none'; frame-ancestors 'self'";
+
     private static final String OPENS = "<style>";
     private static final String ENDS = "</style>";
 

@@ -44,6 +44,7 @@ class EveryPageTest {
         /notes                                                             | Drop notes here
         /compare?id=tavish-mordell&id=keverne-toll                         | nobody can tell them apart for sure
         /cross-check                                                       | of them they read differently somewhere
+        /programs                                                          | Questions in SPARQL
         /sign-in                                                           | Nobody has to sign in here
         /plan                                                              | Choose a player
         /plan/lucan-whitlow?weeks=1&sessions=2                             | Week by week

@@ -3,6 +3,8 @@ package rushlight.web.browser;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.DisplayNameGeneration;
@@ -61,8 +63,28 @@ class MendingTest {
         browser.sees("1 rep came, 1 fault stayed out");
     }
 
+    @Test
+    void a_file_that_is_not_utf_8_is_refused_as_it_is_and_no_letter_of_it_is_guessed() throws IOException {
+        pick("excel.csv", """
+            rep,prospect,game,phase,result
+            r1,Zo\u00eb O\u2019Hara,Excel Bowl,pass-rush,won
+            """, Charset.forName("windows-1252"));
+
+        browser.sees("the byte 0xEB is not UTF-8; save the file as \"CSV UTF-8\"");
+        browser.sees("Nothing can be mended here");
+        assertThat(browser.all("main button")).isEmpty();
+        assertThat(browser.script("return fetch('/api/logs').then(answer => answer.text())")
+                        .toString())
+                .doesNotContain("Excel Bowl");
+        assertThat(browser.complaints()).isEmpty();
+    }
+
     private void pick(String name, String text) throws IOException {
-        Path file = Files.writeString(folder.resolve(name), text);
+        pick(name, text, StandardCharsets.UTF_8);
+    }
+
+    private void pick(String name, String text, Charset form) throws IOException {
+        Path file = Files.writeString(folder.resolve(name), text, form);
         browser.open("/import");
         browser.one("#csv").sendKeys(file.toString());
     }

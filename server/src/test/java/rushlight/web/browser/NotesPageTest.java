@@ -3,6 +3,7 @@ package rushlight.web.browser;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.DisplayNameGeneration;
@@ -212,6 +213,67 @@ class NotesPageTest {
         browser.sees("added by you");
         browser.sees("read as");
         assertThat(browser.complaints()).isEmpty();
+    }
+
+    @Test
+    void a_move_of_his_is_found_and_one_that_only_comes_near_is_taken_by_choice_alone() throws IOException {
+        pick("near.vtt", SPOKEN);
+        browser.sees("2 reps in near.vtt");
+        browser.click(browser.one("h2"));
+        browser.keys("j", "j", "c");
+        browser.one(".tag-editor input").sendKeys("spim");
+        browser.one(".tag-editor [role=option]");
+        browser.keys(Keys.ENTER);
+        browser.sees("No term begins with \u201cspim\u201d. Choose one of the list with the arrow keys.");
+        assertThat(browser.text()).doesNotContain("read as");
+        assertThat(Barriers.on(browser.driver())).isEmpty();
+
+        browser.one(".tag-editor input").clear();
+        browser.one(".tag-editor input").sendKeys("spin", Keys.ENTER);
+        browser.sees("read as");
+        assertThat(browser.one(".tag.lit .tag-name").getText().toLowerCase(java.util.Locale.ROOT))
+                .endsWith("spin");
+        assertThat(browser.complaints()).isEmpty();
+    }
+
+    @Test
+    void the_list_of_terms_opens_above_the_bar_at_the_foot() throws IOException {
+        pick("foot.txt", "[0:04] Wide 9, rips, dips, flattens, chops, spins, sack.\n".repeat(12));
+        browser.sees("12 reps in foot.txt");
+        browser.click(browser.one("h2"));
+        browser.keys("j", "j", "j", "j", "j", "j", "j", "j", "j", "j", "j", "c");
+        browser.one(".tag-editor input").sendKeys("s");
+        browser.one(".tag-editor [role=option]");
+
+        browser.waitsUntil(
+                "to see the whole list",
+                () -> browser.script("const list = document.querySelector('.tag-editor [role=listbox]'),"
+                                + " box = list.getBoundingClientRect(); return [box.top + 8, box.bottom - 8].every(y =>"
+                                + " list.contains(document.elementFromPoint(box.left + 40, y)))")
+                        .equals(true));
+    }
+
+    @Test
+    void the_heading_counts_the_reps_as_they_are_left() throws IOException {
+        pick("joined.vtt", SPOKEN);
+        browser.sees("2 reps in joined.vtt");
+        browser.click(browser.one("h2"));
+
+        browser.keys("j", "m");
+        browser.sees("1 rep in joined.vtt");
+        browser.keys("u");
+        browser.sees("2 reps in joined.vtt");
+    }
+
+    @Test
+    void a_file_of_notes_that_is_not_utf_8_is_told_by_its_line() throws IOException {
+        Path file = Files.write(
+                folder.resolve("excel.txt"),
+                "[0:04] Wide 9, rips, sack.\n[0:09] Bull rush by Zo\u00eb.\n".getBytes(StandardCharsets.ISO_8859_1));
+        browser.open("/notes");
+        browser.one("#notes-file").sendKeys(file.toString());
+
+        browser.sees("Line 2: The file is not all UTF-8");
     }
 
     @Test

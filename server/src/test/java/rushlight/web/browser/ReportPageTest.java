@@ -102,6 +102,34 @@ class ReportPageTest {
         assertThat(browser.complaints()).isEmpty();
     }
 
+    @Test
+    void a_summary_that_is_too_long_is_told_beside_the_last_drawing_and_shortened_it_is_drawn() {
+        browser.open("/report/bram-aldersey");
+        browser.waitsUntil("the first drawing", () -> !shown().isEmpty());
+        browser.script("const box = document.querySelector('#summary'); box.value = 'a '.repeat(760) + 'b';"
+                + " box.dispatchEvent(new Event('input'))");
+
+        browser.sees("Not drawn: Two pages have room for 1500 letters of summary: take out 21.");
+
+        browser.script("const box = document.querySelector('#summary'); box.value = 'Bends the edge.';"
+                + " box.dispatchEvent(new Event('input'))");
+        browser.waitsUntil("to see it on the page", () -> shown().contains("Bends the edge."));
+        assertThat(browser.complaints()).isEmpty();
+    }
+
+    @Test
+    void what_the_server_refuses_is_told_in_its_own_words() {
+        browser.open("/report/desmo-harkaway");
+        browser.waitsUntil("the first drawing", () -> !shown().isEmpty());
+        browser.script("const send = HTMLFormElement.prototype.submit; HTMLFormElement.prototype.submit = function () {"
+                + " this.querySelector('[name=summary]').value = 'a'.repeat(1501); send.call(this) }");
+
+        browser.one("#author").sendKeys("Kim Vale");
+
+        browser.sees("Not drawn: \"summary\" has 1501 characters; two pages have room for 1500.");
+        assertThat(shown()).as("the last drawing").isNotEmpty();
+    }
+
     private String shown() {
         return String.valueOf(browser.script(SHOWN));
     }

@@ -57,6 +57,40 @@ class TaggingTest {
     }
 
     @Test
+    void while_a_rep_is_being_saved_or_taken_back_the_sheet_says_so() {
+        browser.open("/film/bram-aldersey");
+        browser.click(browser.one(".grid tbody a"));
+        browser.one("#cell-note").sendKeys("Looks twice.");
+        browser.sees("Not saved yet.");
+        browser.script("const real = fetch; window.fetch = (...asked) => new Promise(go => setTimeout(go,"
+                + " asked[1]?.method ? 700 : 0)).then(() => real(...asked))");
+
+        browser.chord(Keys.ENTER, Keys.CONTROL);
+        browser.sees("Saving \u2026");
+        assertThat(browser.text()).doesNotContain("Not saved yet.");
+        browser.sees("Saved.");
+        browser.script("document.activeElement.blur()");
+        browser.chord("z", Keys.CONTROL);
+        browser.sees("Taking it back \u2026");
+        browser.waitsUntil(
+                "for the note to be gone",
+                () -> !String.valueOf(browser.one("#cell-note").getDomProperty("value"))
+                        .contains("Looks twice."));
+        assertThat(browser.complaints()).isEmpty();
+    }
+
+    @Test
+    void a_new_rep_of_a_game_without_film_names_the_player_and_no_id() {
+        browser.open("/rep/bram-aldersey?game=Opener");
+
+        assertThat(browser.one(".sheet-nav").getText())
+                .contains("Bram Aldersey")
+                .doesNotContain("bram-aldersey");
+        assertThat(browser.script("return document.querySelector('#cell-prospect').value"))
+                .isEqualTo("Bram Aldersey");
+    }
+
+    @Test
     void a_word_that_is_no_term_is_told_beside_its_cell_and_nothing_is_kept() {
         browser.open("/film/bram-aldersey");
         browser.click(browser.one(".grid tbody a"));

@@ -916,6 +916,40 @@ class ServerTest {
     }
 
     @Test
+    void a_browser_that_opens_the_sparql_address_is_led_to_the_page_that_says_how_to_ask() throws Exception {
+        HttpResponse<byte[]> page = get("/sparql", "Accept", "text/html,application/xhtml+xml,*/*;q=0.8");
+
+        assertThat(page.statusCode()).isEqualTo(303);
+        assertThat(page.headers().firstValue("Location")).hasValue("/programs#sparql");
+        assertThat(get("/sparql", "Accept", "text/csv").statusCode()).isEqualTo(400);
+        assertThat(json(get("/sparql?query=ASK%7B%7D", "Accept", "text/html,*/*;q=0.8"))
+                        .get("boolean")
+                        .asBoolean())
+                .isTrue();
+    }
+
+    @Test
+    void whose_step_is_completed_is_said_in_the_words_of_the_book() throws Exception {
+        assertThat(json(get("/api/complete?q=spin&column=exchange&by=him")).at("/completions"))
+                .isNotEmpty();
+
+        HttpResponse<byte[]> refused = get("/api/complete?q=spin&column=exchange&by=prospect");
+
+        assertThat(refused.statusCode()).isEqualTo(400);
+        assertThat(json(refused).get("detail").asText()).isEqualTo("\"by\" is blocker or him, not \"prospect\".");
+    }
+
+    @Test
+    void a_refused_preview_may_be_shown_in_the_frame_it_was_wanted_in() throws Exception {
+        HttpResponse<byte[]> refused =
+                send("POST", REPORT + "/preview", "application/x-www-form-urlencoded", "summary=" + "a".repeat(1501));
+
+        assertThat(refused.statusCode()).isEqualTo(422);
+        assertThat(refused.headers().firstValue("Content-Security-Policy").orElse(""))
+                .contains("default-src 'none'", "frame-ancestors 'self'");
+    }
+
+    @Test
     void sparql_counts_film_with_the_words_of_the_book() throws Exception {
         String query = "PREFIX rl: <https://rushlight.example/def#> PREFIX skos:"
                 + " <http://www.w3.org/2004/02/skos/core#> SELECT (COUNT(?r) AS ?n) { ?r a rl:Reading ; rl:hisStep/rl:does"
@@ -1009,6 +1043,7 @@ class ServerTest {
                 "GET /api/reps/a/b/c",
                 "GET /api/jobs/0",
                 "GET /api/complete?column=nix",
+                "GET /api/complete?by=nix",
                 "GET /api/logs/a/b/c",
                 "PUT /api/questions/--",
                 "GET /api/undo/../labels",

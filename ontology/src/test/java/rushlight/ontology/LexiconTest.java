@@ -69,9 +69,13 @@ class LexiconTest {
                 .map(found -> found.group(1))
                 .collect(Collectors.toSet());
         List<List<String>> questions = table(OntologyFiles.file("lexicon/questions.tsv"));
-        List<List<String>> spoken = table(OntologyFiles.file("lexicon/narration-terms.tsv"));
+        List<List<String>> spoken = table(OntologyFiles.file("lexicon/narration-lists.tsv")).stream()
+                .skip(1)
+                .flatMap(list -> table(OntologyFiles.file("lexicon/" + list.get(0) + ".tsv")).stream()
+                        .skip(1))
+                .toList();
         Stream<String> named = Stream.of(
-                        spoken.stream().skip(1).map(row -> row.get(1)),
+                        spoken.stream().map(row -> row.get(1)),
                         questions.stream()
                                 .filter(row -> row.get(1).matches("means|else"))
                                 .map(row -> row.get(2)))

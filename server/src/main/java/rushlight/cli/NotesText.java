@@ -87,6 +87,7 @@ final class NotesText {
             marks.add("somebody else");
         }
         said.hand().ifPresent(hand -> marks.add(hand + " hand"));
+        said.target().ifPresent(hand -> marks.add("on his " + hand + " hand"));
         said.side().ifPresent(marks::add);
         if (said.band() == Band.WEAK) {
             marks.add("a guess");

@@ -2,11 +2,13 @@ package rushlight.notes;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import rushlight.words.Token;
 
 /** What is answered to the questions of a stretch: "Did he rip? No." */
 final class Answers {
     private static final String YES = "yes";
+    private static final Set<String> ASKING = SmallWords.of("asking");
 
     private final List<Clause> clauses;
     private final ByClause<Cues.Found> shown;
@@ -21,7 +23,7 @@ final class Answers {
     /** Whether what a clause asks is so, by the first word behind it; none where it asks nothing, or nobody says. */
     Optional<Boolean> to(int clause) {
         int next = clause + 1;
-        if (!clauses.get(clause).question() || next >= clauses.size()) {
+        if (!clauses.get(clause).question() || next >= clauses.size() || asksWhat(clauses.get(clause))) {
             return Optional.empty();
         }
         Clause answer = clauses.get(next);
@@ -30,6 +32,11 @@ final class Answers {
                 .max((a, b) -> Integer.compare(a.end(), b.end()))
                 .filter(cue -> !cue.value().equals(YES) || isWhole(cue) || cue.end() - cue.first() > 1)
                 .map(cue -> cue.value().equals(YES));
+    }
+
+    /** "And now what? No answer.": nobody says yes or no to it. */
+    private boolean asksWhat(Clause clause) {
+        return tokens.subList(clause.first(), clause.end()).stream().anyMatch(token -> ASKING.contains(token.key()));
     }
 
     /** Whether a clause answers the one before it. */

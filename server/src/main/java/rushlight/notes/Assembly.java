@@ -47,6 +47,7 @@ final class Assembly {
     private final Set<Saying> stated;
     private final Map<OfRep, Placed> latest = new HashMap<>();
     private final Map<Integer, List<Placed>> byRep = new TreeMap<>();
+    private final Map<Integer, Map<Hit, Hit>> again = new HashMap<>();
     private final List<Placed> statements = new ArrayList<>();
 
     /**
@@ -71,19 +72,7 @@ final class Assembly {
 
     void add(int clause, Hit hit, Mention mention) {
         Segmenter.Part part = parts.get(clause);
-        Mention said = new Mention(
-                mention.concept(),
-                mention.assertion(),
-                mention.actor(),
-                mention.side(),
-                mention.hand(),
-                0,
-                mention.opinion(),
-                narration.words(hit.from(), hit.to()),
-                hit.from(),
-                hit.to(),
-                mention.band(),
-                mention.because());
+        Mention said = mention.saying(narration.words(hit.from(), hit.to()));
         Placed placed = new Placed(clause, hit, said);
         if (part.kind() == Segment.Kind.CHATTER) {
             hide(said, "said of no rep");
@@ -97,6 +86,9 @@ final class Assembly {
         boolean earlier = part.kind() == Segment.Kind.SUMMARY && !stated.add(placed.saying());
         if (earlier || (last != null && isSame(last, placed))) {
             hide(said, SAID_AGAIN);
+            if (last != null && isStep(last)) {
+                again.computeIfAbsent(part.rep(), r -> new HashMap<>()).put(hit, last.hit());
+            }
         } else {
             before.add(placed);
             latest.put(place, placed);
@@ -196,7 +188,7 @@ final class Assembly {
         Map<String, Integer> phases = new TreeMap<>();
         List<Placed> all = byRep.getOrDefault(ordinal, List.of());
         Map<Hit, Integer> order = sequence.of(
-                all.stream().filter(Assembly::isStep).map(Placed::hit).toList());
+                all.stream().filter(Assembly::isStep).map(Placed::hit).toList(), again.getOrDefault(ordinal, Map.of()));
         for (Placed placed : all) {
             Mention said = placed.mention();
             tags.add(said.inOrder(order.getOrDefault(placed.hit(), 0)));

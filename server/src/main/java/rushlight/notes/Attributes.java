@@ -10,31 +10,26 @@ import rushlight.words.Token;
 
 /** Says of a term in its clause how it was meant, who did it, where and how well. */
 final class Attributes {
-    private static final int REACH = 8;
-    private static final int REACH_SPOKEN = 6;
-    private static final int REACH_IF = 14;
-    private static final int BACK = 5;
     private static final int STEPS_TO = 5;
     private static final int RESULT = 6;
     private static final int FAULT = 11;
-    private static final int SHORT_FORM = 3;
     private static final int TRAIT = 10;
     private static final String BALL = "ball";
-    private static final Set<String> THEN = SmallWords.of("and-then");
+    private static final String RUSH = "pass-rush";
+    private static final Set<String> ARTICLES = SmallWords.of("definite");
+    private static final Set<String> PREPOSITIONS = SmallWords.of("prepositions");
     private static final Set<String> WHERE = SmallWords.of("where");
-    private static final Set<Cues.Act> ONE = EnumSet.of(Cues.Act.NEG, Cues.Act.UNC);
-    private static final List<String> FORMS = List.of("s", "ed");
 
     private final List<Token> tokens;
     private final List<Cues.Found> asserting;
     private final List<Cues.Found> naming;
     private final Nearby nearby;
-    private final List<Terms.Place> here;
+    private final Scope scope;
     private final Optional<Boolean> answer;
 
     /** The cues that begin in one clause. */
     Attributes(List<Token> tokens, List<Cues.Found> asserting, List<Cues.Found> naming, List<Cues.Found> showing) {
-        this(tokens, asserting, naming, new Nearby(tokens, showing), List.of(), Optional.empty());
+        this(tokens, asserting, naming, new Nearby(tokens, showing, List.of()), List.of(), Optional.empty());
     }
 
     private Attributes(
@@ -44,7 +39,7 @@ final class Attributes {
             Nearby nearby,
             List<Terms.Place> here,
             Optional<Boolean> answer) {
-        this.here = here;
+        this.scope = new Scope(tokens, nearby, here);
         this.answer = answer;
         this.tokens = tokens;
         this.asserting = asserting;
@@ -54,19 +49,30 @@ final class Attributes {
 
     /** The same, with the places of the clause where words mean a term, and what is answered where it asks. */
     Attributes with(List<Terms.Place> places, Optional<Boolean> answered) {
-        return new Attributes(tokens, asserting, naming, nearby, places, answered);
+        return new Attributes(tokens, asserting, naming, nearby.among(places), places, answered);
     }
 
     /** Who is said to act before these tokens; none where nobody is named. */
     Optional<Cues.Found> subject(int first) {
         return naming.stream()
-                .filter(name -> name.end() <= first && !nearby.isCut(name.end(), first))
+                .filter(name -> name.end() <= first && !nearby.isCut(name.end(), first) && !isObject(name))
                 .findFirst();
     }
 
     /** Who is named first in the clause before these tokens, whatever stands between; none where nobody is. */
     Optional<Cues.Found> named(int first) {
-        return naming.stream().filter(name -> name.end() <= first).findFirst();
+        return naming.stream()
+                .filter(name -> name.end() <= first && !isObject(name))
+                .findFirst();
+    }
+
+    /** "Outside the tackle": he is only where somebody else goes. */
+    private boolean isObject(Cues.Found name) {
+        int before = name.first() - 1;
+        while (before > 0 && ARTICLES.contains(tokens.get(before).key())) {
+            before--;
+        }
+        return before >= 0 && PREPOSITIONS.contains(tokens.get(before).key());
     }
 
     /** Whether somebody is named there. */
@@ -79,8 +85,9 @@ final class Attributes {
         Assertion assertion = assertion(hit, clause, segment, because);
         Actor actor = actor(hit, because);
         Optional<String> side = hit.term().side().isEmpty() && hit.kind().step()
-                ? nearby.of(hit, Cues.Act.SIDE)
+                ? nearby.side(hit)
                 : Optional.of(hit.term().side()).filter(s -> !s.isEmpty());
+        boolean rush = hit.kind().step() && hit.kind().phase().equals(RUSH);
         boolean check = !because.isEmpty() || hit.term().band() == Band.CHECK;
         Band band = hit.term().band() == Band.WEAK ? Band.WEAK : check ? Band.CHECK : Band.SURE;
         return new Mention(
@@ -88,9 +95,10 @@ final class Attributes {
                 assertion,
                 actor,
                 side,
-                hit.kind().step() ? nearby.of(hit, Cues.Act.HAND) : Optional.empty(),
+                rush ? nearby.hand(hit) : Optional.empty(),
+                nearby.target(hit),
                 0,
-                nearby.opinion(hit, clause),
+                opinion(hit, clause, assertion),
                 "",
                 hit.from(),
                 hit.to(),
@@ -98,11 +106,17 @@ final class Attributes {
                 because);
     }
 
+    /** What the words beside it say; where they say nothing, "long" is praise and "late off the ball" is blame. */
+    private int opinion(Hit hit, Clause clause, Assertion assertion) {
+        int said = nearby.opinion(hit, clause);
+        return said == 0 && assertion == Assertion.PERFORMED ? hit.kind().judged() : said;
+    }
+
     private Assertion assertion(Hit hit, Clause clause, Segment.Kind segment, List<String> because) {
         Set<Cues.Act> acts = EnumSet.noneOf(Cues.Act.class);
         boolean stop = false;
         for (Cues.Found cue : asserting) {
-            if (reaches(cue, hit, clause)) {
+            if (scope.reaches(cue, hit, clause)) {
                 acts.add(cue.act());
                 stop |= cue.value().equals("stop");
                 if (cue.act() != Cues.Act.PSEUDO && cue.act() != Cues.Act.ASK) {
@@ -125,86 +139,34 @@ final class Attributes {
         if (acts.contains(Cues.Act.HYP)) {
             return Assertion.HYPOTHETICAL;
         }
+        if (scope.isCommand(hit, clause)) {
+            because.add("a command");
+            return Assertion.WANTED;
+        }
         if (acts.contains(Cues.Act.WANT) && !isOfAnother(hit) && hit.kind().actor() == Actor.PROSPECT) {
             return Assertion.WANTED;
         }
         boolean failed = acts.contains(Cues.Act.ATTEMPT) && hit.kind().rank() == RESULT;
-        if (acts.contains(Cues.Act.NEG) || acts.contains(Cues.Act.FAKE) || failed) {
+        if (acts.contains(Cues.Act.NEG)
+                || acts.contains(Cues.Act.FAKE)
+                || failed
+                || hit.term().sense().absent()) {
             return Assertion.NOT_PERFORMED;
         }
         if (acts.contains(Cues.Act.TEND) && hit.kind().rank() != TRAIT) {
             return Assertion.TENDENCY;
         }
-        if (clause.question() && asserting.stream().anyMatch(cue -> cue.act() == Cues.Act.ASK)) {
+        boolean asks = asserting.stream().anyMatch(cue -> cue.act() == Cues.Act.ASK);
+        if (clause.question() && (asks || clause.end() - clause.first() <= hit.end() - hit.first() + 1)) {
             because.add("asked, not said");
             return Assertion.UNCERTAIN;
         }
         return segment == Segment.Kind.SUMMARY && act ? Assertion.TENDENCY : Assertion.PERFORMED;
     }
 
-    private boolean reaches(Cues.Found cue, Hit hit, Clause clause) {
-        boolean order = cue.value().equals(Cues.ORDER);
-        if (!clause.holds(cue.first()) || (!order && cue.first() >= hit.first() && cue.end() <= hit.end())) {
-            return false;
-        }
-        if (order) {
-            return isOrder(cue.first(), clause) && hit.end() > cue.end() && hit.first() - cue.end() < REACH;
-        }
-        if (cue.act() == Cues.Act.NEG && isOfTerm(cue, hit)) {
-            return false;
-        }
-        boolean ends = cue.end() >= tokens.size() || !tokens.get(cue.end()).word();
-        if (cue.value().equals("before") || (cue.value().equals("ends") && ends)) {
-            boolean last = cue.end() == clause.end();
-            return hit.end() <= cue.first()
-                    && cue.first() - hit.end() < BACK
-                    && (last || !nearby.isCut(hit.end(), cue.first()));
-        }
-        if (nearby.isCut(cue.end(), hit.first())) {
-            return false;
-        }
-        if (EnumSet.of(Cues.Act.NEG, Cues.Act.FAKE, Cues.Act.ATTEMPT).contains(cue.act()) && actsAnew(cue, hit)) {
-            return false;
-        }
-        if (clause.spoken() && ONE.contains(cue.act()) && isSpent(cue, hit, clause)) {
-            return false;
-        }
-        int reach = cue.value().equals("far") ? REACH_IF : clause.spoken() ? REACH_SPOKEN : REACH;
-        return cue.end() <= hit.first() && hit.first() - cue.end() < reach && cue.act() != Cues.Act.PSEUDO;
-    }
-
-    /** "Never threatens the edge" is a fault of its own, and denies nothing behind it. */
-    private boolean isOfTerm(Cues.Found cue, Hit hit) {
-        return here.stream().anyMatch(term -> term.holds(cue.first(), cue.end()) && term.end() <= hit.first());
-    }
-
-    /** A command stands at the beginning of its sentence; without marks nobody can tell. */
-    private boolean isOrder(int first, Clause clause) {
-        return first == clause.first() && !clause.spoken() && (clause.begins() || Edges.ends(tokens.get(first - 1)));
-    }
-
-    /** Without marks, what is denied or doubted is the next term only, unless an "or" goes on with it. */
-    private boolean isSpent(Cues.Found cue, Hit hit, Clause clause) {
-        return here.stream().anyMatch(other -> other.first() >= cue.end() && other.end() <= hit.first())
-                && tokens.subList(cue.end(), clause.end()).stream()
-                        .noneMatch(token -> Nearby.LISTS.contains(token.key()));
-    }
-
-    /** "Does not bite and sets the edge", "fakes it and goes outside": what he does then, in a form of its own, he does. */
-    private boolean actsAnew(Cues.Found cue, Hit hit) {
-        String key = tokens.get(hit.first()).key();
-        boolean form = key.length() > SHORT_FORM && FORMS.stream().anyMatch(key::endsWith);
-        boolean verb =
-                cue.act() != Cues.Act.NEG || tokens.get(cue.end() - 1).key().equals("not");
-        return verb
-                && form
-                && hit.first() > cue.end()
-                && THEN.contains(tokens.get(hit.first() - 1).key());
-    }
-
     /** Whether the words speak of another rep: "like the one before, where he spun". */
     boolean isOfAnotherRep(Hit hit, Clause clause, Attributes before) {
-        return asserting.stream().anyMatch(cue -> cue.act() == Cues.Act.OTHER_REP && reaches(cue, hit, clause))
+        return asserting.stream().anyMatch(cue -> cue.act() == Cues.Act.OTHER_REP && scope.reaches(cue, hit, clause))
                 || (WHERE.contains(tokens.get(clause.first()).key())
                         && before.asserting.stream().anyMatch(cue -> cue.act() == Cues.Act.OTHER_REP));
     }
@@ -225,7 +187,7 @@ final class Attributes {
     }
 
     private Actor actor(Hit hit, List<String> because) {
-        Optional<Cues.Found> subject = subject(hit.first());
+        Optional<Cues.Found> subject = subject(hit.first()).or(() -> before(hit));
         if (naming.stream()
                 .anyMatch(name -> name.act() == Cues.Act.OTHER
                         && !name.value().equals(BALL)
@@ -241,6 +203,18 @@ final class Attributes {
             return Actor.OTHER;
         }
         return hit.kind().actor();
+    }
+
+    /** "The safety fills, tackle": what follows the comma is the end of what he does. */
+    private Optional<Cues.Found> before(Hit hit) {
+        int comma = hit.first() - 1;
+        return hit.kind().rank() == RESULT
+                        && comma >= 0
+                        && tokens.get(comma).text().equals(",")
+                ? subject(comma)
+                        .filter(name ->
+                                name.act() == Cues.Act.OTHER && !name.value().equals(BALL))
+                : Optional.empty();
     }
 
     /** Somebody else has to: nobody wishes it of the player. */

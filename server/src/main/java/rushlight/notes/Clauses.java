@@ -91,7 +91,8 @@ final class Clauses {
                 close(cue, first, start, i, token.text().equals("?"), spoken);
                 start = i + 1;
             } else if (i - start >= LONGEST
-                    || (i > start && (breaks.containsKey(i) || isNewSubject(i, start, spoken) || isAfterComma(i)))) {
+                    || (i > start
+                            && (breaks.containsKey(i) || isNewSubject(i, start, spoken) || isAfterComma(i, start)))) {
                 close(cue, first, start, i, false, spoken);
                 start = i;
             }
@@ -127,10 +128,19 @@ final class Clauses {
                 || !tokens.get(name.end()).word();
     }
 
-    private boolean isAfterComma(int i) {
+    private boolean isAfterComma(int i, int start) {
         Cues.Found name = names.get(i);
         boolean comma = i > 0 && !tokens.get(i - 1).word();
-        return comma && name != null && isSubject(name);
+        return comma && name != null && isSubject(name) && !(isFollowedBySmallWord(name) && isOthers(start, i));
+    }
+
+    /** Whether somebody else acts there: "the safety fills, tackle for none" is his to the end. */
+    private boolean isOthers(int from, int to) {
+        return IntStream.range(from, to)
+                .mapToObj(names::get)
+                .anyMatch(name -> name != null
+                        && name.act() == Cues.Act.OTHER
+                        && name.value().isEmpty());
     }
 
     private boolean isSubject(Cues.Found name) {

@@ -35,6 +35,7 @@ final class Cues {
         NO_SUBJECT,
         SIDE,
         HAND,
+        BODY,
         ORDER,
         REPLAY,
         NOT_REPLAY,

@@ -17,15 +17,19 @@ final class Kinds {
      * @param step whether it is a step of the rep
      * @param phase what it tells of the phase; empty where nothing
      * @param rank which is meant first where words may mean several, the smallest first
+     * @param judged 1 where to name it is praise, -1 where it is blame, else 0
      */
-    record Kind(Actor actor, boolean step, String phase, int rank) {}
+    record Kind(Actor actor, boolean step, String phase, int rank, int judged) {}
+
+    private static final String GOOD = "good";
+    private static final String BAD = "bad";
 
     private final Taxonomy taxonomy;
     private final Map<String, Kind> byTerm = new HashMap<>();
 
     Kinds(Taxonomy taxonomy) {
         this.taxonomy = taxonomy;
-        for (List<String> row : Lexicon.named("narration-kinds", "term", "actor", "step", "phase", "rank")
+        for (List<String> row : Lexicon.named("narration-kinds", "term", "actor", "step", "phase", "rank", "judged")
                 .rows()) {
             byTerm.put(
                     row.get(0),
@@ -33,7 +37,8 @@ final class Kinds {
                             Actor.valueOf(row.get(1).toUpperCase(Locale.ROOT)),
                             row.get(2).equals("yes"),
                             row.get(3),
-                            Integer.parseInt(row.get(4))));
+                            Integer.parseInt(row.get(4)),
+                            Map.of(GOOD, 1, BAD, -1).getOrDefault(row.get(5), 0)));
         }
     }
 

@@ -30,6 +30,16 @@ final class Markers {
                 && tokens.get(first + 2).isNumber();
     }
 
+    /** The part of "2.3" behind its point. */
+    static boolean isDecimal(List<Token> tokens, int at) {
+        return at > 1
+                && tokens.get(at).isNumber()
+                && tokens.get(at - 1).text().equals(".")
+                && tokens.get(at - 2).isNumber()
+                && tokens.get(at - 1).to() == tokens.get(at).from()
+                && tokens.get(at - 2).to() == tokens.get(at - 1).from();
+    }
+
     /** "Thirty-one." at the beginning of a line is the number of a play; up to nine it may be a place on the front. */
     boolean isNumbered(int at) {
         Clause clause = clauses.get(at);

@@ -11,6 +11,7 @@ import java.util.Optional;
  * @param actor who did it
  * @param side the direction or shoulder that was worked; empty where none was said
  * @param hand his own hand; empty where none was said
+ * @param target the hand or arm of the other man that it works on; empty where none was said
  * @param order its place among the steps of the rep, from 1; 0 where it is no step
  * @param opinion the speaker's judgement: -2 to 2, 0 where none was said
  * @param text the words
@@ -25,6 +26,7 @@ public record Mention(
         Actor actor,
         Optional<String> side,
         Optional<String> hand,
+        Optional<String> target,
         int order,
         int opinion,
         String text,
@@ -37,6 +39,18 @@ public record Mention(
     }
 
     Mention inOrder(int place) {
-        return new Mention(concept, assertion, actor, side, hand, place, opinion, text, from, to, band, because);
+        return new Mention(
+                concept, assertion, actor, side, hand, target, place, opinion, text, from, to, band, because);
+    }
+
+    /** The same, told by these words. */
+    Mention saying(String words) {
+        return new Mention(
+                concept, assertion, actor, side, hand, target, order, opinion, words, from, to, band, because);
+    }
+
+    /** The same of another concept, which this one does. */
+    Mention of(String other, Actor by) {
+        return new Mention(other, assertion, by, side, hand, target, order, opinion, text, from, to, band, because);
     }
 }

@@ -104,7 +104,9 @@ final class Openings {
             return false;
         }
         boolean sentence = isSentence(at);
-        if (isEnding(at) && !opener) {
+        boolean ownTime = notes.format() == Format.PLAIN || manner.terse();
+        boolean next = ownTime && clause.begins() && before.ended();
+        if (isEnding(at) && !opener && !next) {
             return false;
         }
         boolean place = hits.get(at).stream().anyMatch(hit -> isPlace(hit, clause)) || isPlacedFirst(at);

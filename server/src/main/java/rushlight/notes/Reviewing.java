@@ -174,19 +174,7 @@ final class Reviewing {
             return said;
         }
         Actor actor = said.actor() == Actor.OTHER ? Actor.OTHER : actor(concept);
-        return new Mention(
-                concept,
-                said.assertion(),
-                actor,
-                said.side(),
-                said.hand(),
-                said.order(),
-                said.opinion(),
-                said.text(),
-                said.from(),
-                said.to(),
-                said.band(),
-                said.because());
+        return said.of(concept, actor);
     }
 
     private Item added(Decisions.Added one, int place) {
@@ -194,6 +182,7 @@ final class Reviewing {
                 one.concept(),
                 Assertion.PERFORMED,
                 actor(one.concept()),
+                Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
                 0,

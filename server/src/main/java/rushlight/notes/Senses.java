@@ -17,8 +17,6 @@ import rushlight.words.Token;
  * @param otherwise where words could have meant a term, and nothing else is meant
  */
 record Senses(List<Terms.Place> meant, List<Terms.Place> otherwise) {
-    private static final int ROUND = 20;
-    private static final String DOING = "ing";
     private static final Set<String> JOINS = SmallWords.of("and-then");
     private static final Set<String> WEIGHTLESS = SmallWords.of("weightless");
 
@@ -28,13 +26,18 @@ record Senses(List<Terms.Place> meant, List<Terms.Place> otherwise) {
         List<Match<Terms.Term>> left = new ArrayList<>();
         List<Match<Terms.Term>> all = terms.all(tokens);
         Phases phases = new Phases(terms, tokens, clauses, all);
+        List<String> bases = tokens.stream()
+                .map(token -> token.word() ? terms.base(token.key()) : "")
+                .toList();
         int at = 0;
+        String phase = clauses.isEmpty() ? "" : phases.of(0);
         for (Match<Terms.Term> match : all) {
             while (at + 1 < clauses.size() && match.first() >= clauses.get(at).end()) {
                 at++;
+                phase = phases.of(at);
             }
             if (at < clauses.size() && clauses.get(at).holds(match.first())) {
-                List<Terms.Term> fit = fitting(terms, tokens, clauses, attributes, match, at, phases.of(at));
+                List<Terms.Term> fit = fitting(tokens, bases, clauses, attributes, match, at, phase);
                 if (fit.isEmpty()) {
                     left.add(match);
                 } else {
@@ -50,8 +53,8 @@ record Senses(List<Terms.Place> meant, List<Terms.Place> otherwise) {
     }
 
     private static List<Terms.Term> fitting(
-            Terms terms,
             List<Token> tokens,
+            List<String> bases,
             List<Clause> clauses,
             List<Attributes> attributes,
             Match<Terms.Term> match,
@@ -61,30 +64,11 @@ record Senses(List<Terms.Place> meant, List<Terms.Place> otherwise) {
             return match.values();
         }
         String subject = subject(tokens, clauses, attributes, at, match.first());
-        Surroundings around = around(terms, tokens, clauses.get(at), subject, match.first(), match.end(), phase);
+        Surroundings around =
+                new Surroundings(tokens, bases, clauses.get(at), match.first(), match.end(), subject, phase);
         return match.values().stream()
                 .filter(term -> term.sense().fits(around) && !isTested(term, match, around))
                 .toList();
-    }
-
-    private static Surroundings around(
-            Terms terms, List<Token> tokens, Clause clause, String subject, int first, int end, String phase) {
-        List<String> next = bases(terms, tokens, end, Math.min(clause.end(), end + 2));
-        List<String> previous = bases(terms, tokens, Math.max(clause.first(), first - 2), first);
-        List<String> all = new ArrayList<>(bases(terms, tokens, clause.first(), first));
-        all.addAll(bases(terms, tokens, end, clause.end()));
-        return new Surroundings(
-                bases(terms, tokens, first, end),
-                next,
-                previous,
-                all,
-                bases(terms, tokens, Math.max(0, first - ROUND), Math.min(tokens.size(), end + ROUND)),
-                subject,
-                all.isEmpty(),
-                isApart(tokens, clause, first, end),
-                first == clause.first(),
-                tokens.subList(first, end).stream().anyMatch(token -> isDoing(terms, token.key())),
-                phase);
     }
 
     /** A label of one word counts only as far as the word list lets the word mean its concept. */
@@ -122,32 +106,5 @@ record Senses(List<Terms.Place> meant, List<Terms.Place> otherwise) {
             i--;
         }
         return i >= clause.first() && JOINS.contains(tokens.get(i).key());
-    }
-
-    private static boolean isApart(List<Token> tokens, Clause clause, int first, int end) {
-        int from = first;
-        while (from > clause.first() && tokens.get(from - 1).word()) {
-            from--;
-        }
-        int to = end;
-        while (to < clause.end() && tokens.get(to).word()) {
-            to++;
-        }
-        return isWeightless(tokens.subList(from, first)) && isWeightless(tokens.subList(end, to));
-    }
-
-    private static boolean isWeightless(List<Token> tokens) {
-        return tokens.stream().allMatch(token -> WEIGHTLESS.contains(token.key()));
-    }
-
-    private static boolean isDoing(Terms terms, String key) {
-        return key.endsWith(DOING) && !terms.base(key).equals(key);
-    }
-
-    private static List<String> bases(Terms terms, List<Token> tokens, int from, int to) {
-        return tokens.subList(from, Math.max(from, to)).stream()
-                .filter(Token::word)
-                .map(token -> terms.base(token.key()))
-                .toList();
     }
 }

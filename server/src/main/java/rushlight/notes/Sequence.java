@@ -1,22 +1,27 @@
 package rushlight.notes;
 
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import rushlight.words.Token;
 
 /** The order in which the steps of a rep were done: that of telling, unless words say another. */
 final class Sequence {
     private static final int NEAR = 4;
+    private static final int FAR = 7;
     /** No rep has so many steps; they stand as they were told. */
     private static final int MOST = 100;
 
     private static final String ENDS = ".!?;";
     private static final String LAST = "last";
+    private static final String NAMED = "named";
 
     private final List<Token> tokens;
     private final NavigableMap<Integer, Cues.Found> cues = new TreeMap<>();
@@ -28,25 +33,42 @@ final class Sequence {
                 .forEach(cue -> cues.merge(cue.first(), cue, (a, b) -> a.end() >= b.end() ? a : b));
     }
 
-    /** The place of each step, from 1; the steps stand as they were told. */
-    Map<Hit, Integer> of(List<Hit> told) {
+    /** Where a step is said, the first time or once more. */
+    private record Said(int first, int end, Hit step) {
+        boolean isAgain() {
+            return first != step.first();
+        }
+    }
+
+    /**
+     * The place of each step, from 1.
+     *
+     * @param told the steps as they were told
+     * @param again where steps were told once more, each with the one it tells again
+     */
+    Map<Hit, Integer> of(List<Hit> told, Map<Hit, Hit> again) {
         List<Hit> done = new ArrayList<>(told);
         if (told.size() > 1 && told.size() <= MOST) {
-            var between = cues.subMap(
-                    told.get(0).first() - NEAR, true, told.get(told.size() - 1).end(), true);
-            between.values().stream()
+            List<Said> said = Stream.concat(
+                            told.stream().map(hit -> new Said(hit.first(), hit.end(), hit)),
+                            again.entrySet().stream()
+                                    .map(e -> new Said(
+                                            e.getKey().first(), e.getKey().end(), e.getValue())))
+                    .sorted(Comparator.comparingInt(Said::first))
+                    .toList();
+            Collection<Cues.Found> between = cues.subMap(
+                            said.get(0).first() - NEAR,
+                            true,
+                            said.get(said.size() - 1).end(),
+                            true)
+                    .values();
+            between.stream()
                     .filter(cue -> cue.value().equals(LAST))
-                    .forEach(cue -> behind(told, cue).ifPresent(step -> {
-                        done.remove(step);
-                        done.add(step);
+                    .forEach(cue -> behind(said, cue.end(), NEAR).ifPresent(one -> {
+                        done.remove(one.step());
+                        done.add(one.step());
                     }));
-            between.values().stream()
-                    .filter(cue -> !cue.value().equals(LAST))
-                    .forEach(cue -> behind(told, cue)
-                            .ifPresent(step -> before(told, cue).ifPresent(later -> {
-                                done.remove(step);
-                                done.add(done.indexOf(later), step);
-                            })));
+            between.stream().filter(cue -> !cue.value().equals(LAST)).forEach(cue -> earlier(said, cue, done));
         }
         Map<Hit, Integer> places = new HashMap<>();
         for (int i = 0; i < done.size(); i++) {
@@ -55,17 +77,35 @@ final class Sequence {
         return places;
     }
 
-    private Optional<Hit> behind(List<Hit> told, Cues.Found cue) {
-        return told.stream().filter(hit -> isNear(cue.end(), hit.first())).findFirst();
+    /** "Spin, set up by a jab"; "but before the rip there is a chop", where the rip was told before. */
+    private void earlier(List<Said> said, Cues.Found cue, List<Hit> done) {
+        if (cue.value().equals(NAMED)) {
+            behind(said, cue.end(), NEAR)
+                    .filter(Said::isAgain)
+                    .ifPresent(later -> behind(said, later.end(), FAR).ifPresent(one -> move(done, one, later)));
+        } else {
+            behind(said, cue.end(), FAR).ifPresent(one -> before(said, cue).ifPresent(later -> move(done, one, later)));
+        }
     }
 
-    private Optional<Hit> before(List<Hit> told, Cues.Found cue) {
-        return told.stream().filter(hit -> isNear(hit.end(), cue.first())).reduce((a, b) -> b);
+    private static void move(List<Hit> done, Said one, Said later) {
+        boolean apart = !one.isAgain() && !one.step().equals(later.step());
+        if (apart && done.contains(later.step()) && done.remove(one.step())) {
+            done.add(done.indexOf(later.step()), one.step());
+        }
     }
 
-    private boolean isNear(int from, int to) {
+    private Optional<Said> behind(List<Said> said, int from, int reach) {
+        return said.stream().filter(one -> isNear(from, one.first(), reach)).findFirst();
+    }
+
+    private Optional<Said> before(List<Said> said, Cues.Found cue) {
+        return said.stream().filter(one -> isNear(one.end(), cue.first(), NEAR)).reduce((a, b) -> b);
+    }
+
+    private boolean isNear(int from, int to, int reach) {
         return from <= to
-                && to - from < NEAR
+                && to - from < reach
                 && tokens.subList(from, to).stream().noneMatch(token -> !token.word() && ENDS.contains(token.text()));
     }
 }

@@ -141,7 +141,7 @@ final class StretchReader {
             });
         }
         for (int i = clause.first(); i < clause.end(); i++) {
-            if (tokens.get(i).isNumber() && !taken.contains(i)) {
+            if (tokens.get(i).isNumber() && !taken.contains(i) && !Markers.isDecimal(tokens, i)) {
                 spot(tokens, i, clause, shown).ifPresent(found::add);
             }
         }
@@ -186,12 +186,6 @@ final class StretchReader {
         Token number = tokens.get(at);
         return terms.spot(number, word)
                 .flatMap(term -> kinds.of(term.slug())
-                        .map(kind -> new Hit(
-                                at,
-                                at + 1,
-                                number.from(),
-                                number.to(),
-                                new Terms.Term(term.slug(), term.rank(), term.sense(), "", Band.CHECK),
-                                kind)));
+                        .map(kind -> new Hit(at, at + 1, number.from(), number.to(), term.trusted(Band.CHECK), kind)));
     }
 }

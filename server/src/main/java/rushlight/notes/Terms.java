@@ -10,11 +10,10 @@ import rushlight.words.Label;
 import rushlight.words.Lexicon;
 import rushlight.words.Match;
 import rushlight.words.Matcher;
-import rushlight.words.Phrasings;
 import rushlight.words.Token;
 import rushlight.words.Tokenizer;
 
-/** Finds the terms of the book in notes: by its labels and by the spoken forms of the word list {@code narration-terms}. */
+/** Finds the terms of the book in notes: by its labels and by the spoken forms of the lists that {@code narration-lists} names. */
 final class Terms {
     /**
      * A term that words may mean.
@@ -23,9 +22,14 @@ final class Terms {
      * @param rank which is meant first, the smallest first
      * @param sense what must stand around the words
      * @param side a direction the words say themselves; empty where none
+     * @param onHand whether it works on a hand, so that one named behind it is the other man's
      * @param band how far it can be trusted at best
      */
-    record Term(String slug, int rank, Sense sense, String side, Band band) {}
+    record Term(String slug, int rank, Sense sense, String side, boolean onHand, Band band) {
+        Term trusted(Band most) {
+            return new Term(slug, rank, sense, side, onHand, most);
+        }
+    }
 
     /** Words that may mean some terms. */
     record Place(int first, int end, int from, int to, List<Term> terms) {
@@ -38,11 +42,13 @@ final class Terms {
     private static final int SPOKEN = -100;
     private static final int FAULT = 11;
     private static final int LABELS = 4;
-    private static final Pattern DENIAL = Pattern.compile("(?:doesn't|does not|didn't|can't|never|no|not) ");
+    private static final Pattern DENIAL = Pattern.compile("(?:doesn't|does not|didn't|can't|never|no|not)[ -]");
 
     private final Matcher<Term> matcher;
     private final List<List<String>> sides =
             Lexicon.named("narration-sides", "term", "side").rows();
+    private final List<List<String>> onHands =
+            Lexicon.named("narration-targets", "term").rows();
     private final Kinds kinds;
     private final Taxonomy taxonomy;
 
@@ -51,15 +57,13 @@ final class Terms {
         this.taxonomy = taxonomy;
         Groups groups = new Groups();
         Matcher.Builder<Term> builder = groups.in(new Matcher.Builder<Term>(tokenizer).withBookWords());
-        Matcher<String> bases = bases(tokenizer, taxonomy, groups);
-        for (List<String> row : Lexicon.named("narration-terms", "pattern", "concept", "tests", "side", "band")
-                .rows()) {
+        List<List<String>> spoken = spoken();
+        Matcher<String> bases = bases(tokenizer, taxonomy, groups, spoken);
+        for (List<String> row : spoken) {
             Sense sense = new Sense(row.get(2), bases::base);
             Band band = Band.valueOf(row.get(4).toUpperCase(java.util.Locale.ROOT));
-            Term term = new Term(row.get(1), SPOKEN, sense, side(row.get(1), row.get(3)), band);
-            for (String words : Phrasings.of(groups.spelled(row.get(0)))) {
-                builder.add(words, term);
-            }
+            Term term = new Term(row.get(1), SPOKEN, sense, side(row.get(1), row.get(3)), isOnHand(row.get(1)), band);
+            groups.add(builder, row.get(0), term);
         }
         Sense any = new Sense("-", bases::base);
         taxonomy.concepts()
@@ -73,10 +77,18 @@ final class Terms {
                                                 kind.rank() * LABELS + telling(label.kind()),
                                                 any,
                                                 side(concept.slug(), ""),
+                                                isOnHand(concept.slug()),
                                                 Band.SURE));
                             }
                         })));
         this.matcher = builder.build();
+    }
+
+    private static List<List<String>> spoken() {
+        return Lexicon.named("narration-lists", "list").rows().stream()
+                .flatMap(
+                        row -> Lexicon.named(row.get(0), "pattern", "concept", "tests", "side", "band").rows().stream())
+                .toList();
     }
 
     /** Whether a term stands in the word list, not only among the labels. */
@@ -91,6 +103,10 @@ final class Terms {
                 .map(row -> row.get(1))
                 .findFirst()
                 .orElse(said);
+    }
+
+    private boolean isOnHand(String slug) {
+        return onHands.stream().anyMatch(row -> taxonomy.isA(slug, row.get(0)));
     }
 
     private static int telling(Label.Kind kind) {
@@ -108,13 +124,12 @@ final class Terms {
     }
 
     /** Of every word by itself: whole patterns would cost as much again. */
-    private static Matcher<String> bases(Tokenizer tokenizer, Taxonomy taxonomy, Groups groups) {
+    private static Matcher<String> bases(
+            Tokenizer tokenizer, Taxonomy taxonomy, Groups groups, List<List<String>> spoken) {
         Matcher.Builder<String> builder = groups.in(new Matcher.Builder<String>(tokenizer).withBookWords());
         List<String> texts = new ArrayList<>();
         taxonomy.concepts().forEach(concept -> Label.each(concept, (text, label) -> texts.add(text)));
-        Lexicon.named("narration-terms", "pattern", "concept", "tests", "side", "band")
-                .rows()
-                .forEach(row -> texts.add(row.get(0)));
+        spoken.forEach(row -> texts.add(row.get(0)));
         texts.stream()
                 .flatMap(text -> tokenizer.tokens(text).stream())
                 .filter(Token::word)

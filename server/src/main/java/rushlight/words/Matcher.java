@@ -17,14 +17,9 @@ import org.jspecify.annotations.Nullable;
  */
 public final class Matcher<T> {
     private static final int MOST_SKIPPED = 2;
-    private static final int LONGEST_MEMBER = 3;
 
-    private record Entry<T>(T value, List<String> keys) {}
-
-    private static final class Node<T> {
-        private final Map<String, Node<T>> next = new HashMap<>();
-        private final List<Entry<T>> entries = new ArrayList<>();
-    }
+    /** No pattern is so long, whatever small words stand in it. */
+    private static final int LONGEST = 64;
 
     private final Tokenizer tokenizer;
     private final Set<String> skipped;
@@ -33,11 +28,13 @@ public final class Matcher<T> {
     private final Slips slips;
     private final Node<T> root = new Node<>();
     private final Map<String, Set<String>> groups = new HashMap<>();
+    private final Set<String> named;
 
     private Matcher(Builder<T> builder) {
         this.tokenizer = builder.tokenizer;
         this.skipped = Set.copyOf(builder.skipped);
         this.light = Set.copyOf(builder.light);
+        this.named = Set.copyOf(builder.groups.keySet());
         Set<String> words = new LinkedHashSet<>(builder.alsoKnown);
         builder.patterns.forEach((keys, values) -> {
             words.addAll(keys);
@@ -149,8 +146,9 @@ public final class Matcher<T> {
     /** Every match, overlapping ones too, in the order of their first tokens, the longest of each first. */
     public List<Match<T>> all(List<Token> tokens) {
         List<Match<T>> found = new ArrayList<>();
+        Reading text = new Reading(tokens, 0, tokens.size(), inflections, slips, groups);
         for (int i = 0; i < tokens.size(); i++) {
-            found.addAll(from(tokens, i));
+            found.addAll(from(text, i));
         }
         return List.copyOf(found);
     }
@@ -170,67 +168,64 @@ public final class Matcher<T> {
 
     /** The matches that begin at a token, the longest first. */
     public List<Match<T>> from(List<Token> tokens, int first) {
-        Map<Integer, Set<Entry<T>>> ends = new HashMap<>();
-        walk(tokens, first, root, 0, ends);
+        int end = Math.min(tokens.size(), first + LONGEST);
+        return from(new Reading(tokens, first, end, inflections, slips, groups), first);
+    }
+
+    private List<Match<T>> from(Reading text, int first) {
+        Map<Integer, Set<Node.Entry<T>>> ends = new HashMap<>();
+        walk(text, first, root, 0, ends);
         return ends.entrySet().stream()
-                .sorted(Map.Entry.<Integer, Set<Entry<T>>>comparingByKey().reversed())
-                .map(end -> match(tokens, first, end.getKey(), end.getValue()))
+                .sorted(Map.Entry.<Integer, Set<Node.Entry<T>>>comparingByKey().reversed())
+                .map(end -> match(text.tokens(), first, end.getKey(), end.getValue()))
                 .toList();
     }
 
-    private void walk(List<Token> tokens, int at, Node<T> node, int passed, Map<Integer, Set<Entry<T>>> ends) {
+    private void walk(Reading text, int at, Node<T> node, int passed, Map<Integer, Set<Node.Entry<T>>> ends) {
         if (passed == 0 && !node.entries.isEmpty()) {
             ends.computeIfAbsent(at, e -> new LinkedHashSet<>()).addAll(node.entries);
         }
-        if (at >= tokens.size() || !tokens.get(at).word()) {
+        if (!text.isWord(at)) {
             return;
         }
-        String key = tokens.get(at).key();
-        follow(tokens, at + 1, node, base(key), ends);
-        if (at + 1 < tokens.size() && tokens.get(at + 1).word()) {
-            follow(tokens, at + 2, node, base(key + tokens.get(at + 1).key()), ends);
+        follow(text, at + 1, node, text.base(at), ends);
+        if (text.isWord(at + 1)) {
+            follow(text, at + 2, node, text.fused(at), ends);
         }
-        members(tokens, at, node, ends);
-        if (node != root && passed < MOST_SKIPPED && skipped.contains(key)) {
-            walk(tokens, at + 1, node, passed + 1, ends);
-        }
-    }
-
-    private void follow(List<Token> tokens, int at, Node<T> node, String key, Map<Integer, Set<Entry<T>>> ends) {
-        @Nullable Node<T> next = node.next.get(key);
-        if (next != null) {
-            walk(tokens, at, next, 0, ends);
-        }
-    }
-
-    /** Goes on behind words that stand for a group. */
-    private void members(List<Token> tokens, int at, Node<T> node, Map<Integer, Set<Entry<T>>> ends) {
-        String words = "";
-        int most = Math.min(tokens.size(), at + LONGEST_MEMBER);
-        for (int end = at; end < most && tokens.get(end).word(); end++) {
-            words = (words + " " + base(tokens.get(end).key())).strip();
-            for (String group : groups.getOrDefault(words, Set.of())) {
-                follow(tokens, end + 1, node, group, ends);
+        for (int words = 1; !node.grouped.isEmpty() && words <= Reading.LONGEST; words++) {
+            for (String group : node.among(text.groups(at, words))) {
+                follow(text, at + words, node, group, ends);
             }
         }
+        if (node != root && passed < MOST_SKIPPED && skipped.contains(text.key(at))) {
+            walk(text, at + 1, node, passed + 1, ends);
+        }
     }
 
-    private Match<T> match(List<Token> tokens, int first, int end, Set<Entry<T>> entries) {
+    private void follow(Reading text, int at, Node<T> node, String key, Map<Integer, Set<Node.Entry<T>>> ends) {
+        @Nullable Node<T> next = node.next.get(key);
+        if (next != null) {
+            walk(text, at, next, 0, ends);
+        }
+    }
+
+    private Match<T> match(List<Token> tokens, int first, int end, Set<Node.Entry<T>> entries) {
         List<String> keys = tokens.subList(first, end).stream().map(Token::key).toList();
         List<T> exact = entries.stream()
                 .filter(entry -> entry.keys().equals(keys))
-                .map(Entry::value)
+                .map(Node.Entry::value)
                 .distinct()
                 .toList();
-        List<T> values =
-                exact.isEmpty() ? entries.stream().map(Entry::value).distinct().toList() : exact;
+        List<T> values = exact.isEmpty()
+                ? entries.stream().map(Node.Entry::value).distinct().toList()
+                : exact;
         boolean guessed = tokens.subList(first, end).stream().anyMatch(Token::repaired);
         return new Match<>(
                 first, end, tokens.get(first).from(), tokens.get(end - 1).to(), values, guessed);
     }
 
     private void insert(List<String> keys, T value) {
-        Entry<T> entry = new Entry<>(value, keys);
+        Node.Entry<T> entry = new Node.Entry<>(value, keys);
         put(keys, entry);
         for (int i = 0; i + 1 < keys.size(); i++) {
             List<String> fused = new ArrayList<>(keys);
@@ -240,9 +235,12 @@ public final class Matcher<T> {
         }
     }
 
-    private void put(List<String> keys, Entry<T> entry) {
+    private void put(List<String> keys, Node.Entry<T> entry) {
         Node<T> node = root;
         for (String key : keys) {
+            if (named.contains(key)) {
+                node.grouped.add(key);
+            }
             node = node.next.computeIfAbsent(base(key), k -> new Node<>());
         }
         node.entries.add(entry);

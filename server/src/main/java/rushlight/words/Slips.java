@@ -47,6 +47,11 @@ final class Slips {
         }
     }
 
+    /** Two words as one, such as "armover"; empty where that is a common word: "now here" is not "nowhere". */
+    String fused(String one, String other) {
+        return never.contains(one + other) ? "" : one + other;
+    }
+
     /** What the word may be, the nearest first; nothing where it is a word of its own, or too short. */
     List<String> nearest(String word) {
         if (word.length() < SHORTEST || never.contains(word) || !word.chars().allMatch(Character::isLetter)) {

@@ -59,7 +59,6 @@ record Proposal(
                 all);
     }
 
-    // The reader tells no target as yet: what the annotators marked of it counts as missed.
     private static Proposal of(Mention m, String rep) {
         return new Proposal(
                 m.concept(),
@@ -68,7 +67,7 @@ record Proposal(
                 rep,
                 m.side().orElse(""),
                 m.hand().orElse(""),
-                "",
+                m.target().orElse(""),
                 m.order(),
                 m.opinion(),
                 m.from(),

@@ -134,6 +134,7 @@ class ReviewingTest {
                         Actor.PROSPECT,
                         Optional.empty(),
                         Optional.empty(),
+                        Optional.empty(),
                         0,
                         0,
                         text,

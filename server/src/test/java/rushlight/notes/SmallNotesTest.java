@@ -22,7 +22,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 @DisplayNameGeneration(ReplaceUnderscores.class)
 class SmallNotesTest {
     private static final Pattern SAID =
-            Pattern.compile("(s:)?([a-z0-9-]+)=([a-z-]+)(@[a-z]+)?(/[a-z]+)?(#[0-9]+)?(~)?");
+            Pattern.compile("(s:)?([a-z0-9-]+)=([a-z-]+)(@[a-z]+)?(/[a-z]+)?(\\^[a-z]+)?(>[a-z]+)?(#[0-9]+)?");
 
     record Case(String number, String notes, String says, int reps) {
         @Override
@@ -74,13 +74,17 @@ class SmallNotesTest {
         String actor =
                 mention.actor() == Actor.PROSPECT ? "" : "@" + mention.actor().slug();
         String side = known && told.group(5) != null ? "/" + mention.side().orElse("none") : "";
-        String order = known && told.group(6) != null ? "#" + mention.order() : "";
+        String hand = known && told.group(6) != null ? "^" + mention.hand().orElse("none") : "";
+        String target = known && told.group(7) != null ? ">" + mention.target().orElse("none") : "";
+        String order = known && told.group(8) != null ? "#" + mention.order() : "";
         return (said.general() ? "s:" : "")
                 + mention.concept()
                 + "="
                 + mention.assertion().slug()
                 + actor
                 + side
+                + hand
+                + target
                 + order;
     }
 }

@@ -1,0 +1,127 @@
+package rushlight.notes;
+
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import rushlight.words.Token;
+
+/** How far words that deny, wish, doubt or command reach in their clause. */
+final class Scope {
+    private static final int REACH = 8;
+    private static final int REACH_SPOKEN = 6;
+    private static final int REACH_IF = 14;
+    private static final int BACK = 5;
+    private static final int SHORT_FORM = 3;
+    private static final Set<String> THEN = SmallWords.of("and-then");
+    private static final Set<String> LEADS = SmallWords.of("now");
+    private static final Set<String> VERBS = SmallWords.of("order");
+    private static final Set<String> OBJECTS = SmallWords.of("order-object");
+    private static final Set<Cues.Act> ONE = EnumSet.of(Cues.Act.NEG, Cues.Act.UNC);
+    /** What is wished or doubted is so even where the words belong to the name: "could have pulled him". */
+    private static final Set<Cues.Act> OPEN = EnumSet.of(Cues.Act.HYP, Cues.Act.WANT, Cues.Act.UNC);
+
+    private static final Set<Cues.Act> DENIALS = EnumSet.of(Cues.Act.NEG, Cues.Act.FAKE, Cues.Act.ATTEMPT);
+    private static final List<String> FORMS = List.of("s", "ed");
+
+    private final List<Token> tokens;
+    private final Nearby nearby;
+    private final List<Terms.Place> here;
+
+    /**
+     * @param here where words of the clause mean a term
+     */
+    Scope(List<Token> tokens, Nearby nearby, List<Terms.Place> here) {
+        this.tokens = tokens;
+        this.nearby = nearby;
+        this.here = here;
+    }
+
+    /** Whether a cue says something of a term in the same clause. */
+    boolean reaches(Cues.Found cue, Hit hit, Clause clause) {
+        boolean order = cue.value().equals(Cues.ORDER);
+        if (cue.first() == hit.first() && cue.end() < hit.end() && OPEN.contains(cue.act())) {
+            return true;
+        }
+        if (!clause.holds(cue.first()) || (!order && cue.first() >= hit.first() && cue.end() <= hit.end())) {
+            return false;
+        }
+        if (order) {
+            return isOrder(cue.first(), clause) && hit.end() > cue.end() && hit.first() - cue.end() < REACH;
+        }
+        if (cue.act() == Cues.Act.NEG && isOfTerm(cue, hit)) {
+            return false;
+        }
+        if (cue.value().equals("joined")) {
+            return hit.end() == cue.first();
+        }
+        if (cue.first() < hit.first() && hit.first() < cue.end()) {
+            return cue.act() != Cues.Act.PSEUDO;
+        }
+        boolean ends = cue.end() >= tokens.size() || !tokens.get(cue.end()).word();
+        if (cue.value().equals("before") || (cue.value().equals("ends") && ends)) {
+            boolean last = cue.end() == clause.end();
+            return hit.end() <= cue.first()
+                    && cue.first() - hit.end() < BACK
+                    && (last || !nearby.isCut(hit.end(), cue.first()));
+        }
+        if (nearby.isCut(cue.end(), hit.first())) {
+            return false;
+        }
+        if (DENIALS.contains(cue.act()) && actsAnew(cue, hit)) {
+            return false;
+        }
+        if (clause.spoken() && ONE.contains(cue.act()) && isSpent(cue, hit, clause)) {
+            return false;
+        }
+        int reach = cue.value().equals("far") ? REACH_IF : clause.spoken() ? REACH_SPOKEN : REACH;
+        return cue.end() <= hit.first() && hit.first() - cue.end() < reach && cue.act() != Cues.Act.PSEUDO;
+    }
+
+    /** "Never threatens the edge" is a fault of its own, and denies nothing behind it. */
+    private boolean isOfTerm(Cues.Found cue, Hit hit) {
+        return here.stream().anyMatch(term -> term.holds(cue.first(), cue.end()) && term.end() <= hit.first());
+    }
+
+    /** A command stands at the beginning of its sentence; without marks nobody can tell. */
+    private boolean isOrder(int first, Clause clause) {
+        return first == clause.first() && !clause.spoken() && (clause.begins() || Edges.ends(tokens.get(first - 1)));
+    }
+
+    /** Without marks, what is denied or doubted is the next term only, unless an "or" goes on with it. */
+    private boolean isSpent(Cues.Found cue, Hit hit, Clause clause) {
+        return here.stream().anyMatch(other -> other.first() >= cue.end() && other.end() <= hit.first())
+                && tokens.subList(cue.end(), clause.end()).stream()
+                        .noneMatch(token -> Nearby.LISTS.contains(token.key()));
+    }
+
+    /** "Does not bite and sets the edge", "fakes it and goes outside": what he does then, in a form of its own, he does. */
+    private boolean actsAnew(Cues.Found cue, Hit hit) {
+        String key = tokens.get(hit.first()).key();
+        boolean form = key.length() > SHORT_FORM && FORMS.stream().anyMatch(key::endsWith);
+        boolean verb =
+                cue.act() != Cues.Act.NEG || tokens.get(cue.end() - 1).key().equals("not");
+        return verb
+                && form
+                && hit.first() > cue.end()
+                && THEN.contains(tokens.get(hit.first() - 1).key());
+    }
+
+    /** "Chop it", "now take the inside": a bare verb that leads its sentence, and goes on with what it is done to or only commands. */
+    boolean isCommand(Hit hit, Clause clause) {
+        int lead = hit.first();
+        while (lead > clause.first() && LEADS.contains(tokens.get(lead - 1).key())) {
+            lead--;
+        }
+        if (!isOrder(lead, clause)
+                || hit.kind().actor() != Actor.PROSPECT
+                || !hit.kind().step()) {
+            return false;
+        }
+        String verb = tokens.get(hit.first()).key();
+        int next = hit.first() + 1;
+        return VERBS.contains(verb)
+                || (next < tokens.size()
+                        && FORMS.stream().noneMatch(verb::endsWith)
+                        && OBJECTS.contains(tokens.get(next).key()));
+    }
+}

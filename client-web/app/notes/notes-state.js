@@ -113,7 +113,7 @@ function items(rep, state, text) {
   const made = (one, from) => {
     const at = one.text ? text.toLowerCase().indexOf(one.text.toLowerCase(), from) : -1;
     const found = at >= 0 && at <= rep.to;
-    return { key: `+${one.place}`, added: one.place, concept: one.concept, text: one.text, assertion: 'performed', actor: null, side: null, hand: null, order: null, opinion: null,
+    return { key: `+${one.place}`, added: one.place, concept: one.concept, text: one.text, assertion: 'performed', actor: null, side: null, hand: null, target: null, order: null, opinion: null,
       from: found ? at : from, to: found ? at + one.text.length : from, band: 'sure', because: [] };
   };
   const known = new Set(rep.tags.map(tag => tag.key));

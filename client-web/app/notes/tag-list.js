@@ -9,7 +9,7 @@ function said(tag) {
     tag.was ? `read as ${label(tag.was)}` : null,
     tag.assertion === 'performed' ? null : tag.assertion.replaceAll('-', ' '),
     tag.actor === 'other' ? 'somebody else' : tag.actor === 'blocker' && !tag.was ? 'the blocker' : null,
-    tag.hand ? `${tag.hand} hand` : null, tag.side, tag.opinion?.replaceAll('-', ' '),
+    tag.hand ? `${tag.hand} hand` : null, tag.target ? `on his ${tag.target} hand` : null, tag.side, tag.opinion?.startsWith('strongly') ? tag.opinion.replaceAll('-', ' ') : null,
     tag.band === 'weak' ? 'a guess' : tag.band === 'check' ? 'look at it' : null,
   ].filter(Boolean);
 }

@@ -39,18 +39,22 @@ public record Asked(
         chips = List.copyOf(chips);
     }
 
-    /** Whether players are to be ranked, or told apart by words nothing was made of, and there is nothing to count. */
-    boolean isUncountable() {
-        boolean part = filters.stream()
+    /** Whether it keeps to a part of the film: to some players, games, opponents or levels, or to what was noted. */
+    boolean isOfPart() {
+        return filters.stream()
                 .anyMatch(filter -> filter instanceof Filter.OfMan
                         || filter instanceof Filter.Prospects
                         || filter instanceof Filter.Games
                         || filter instanceof Filter.Opponents
                         || filter instanceof Filter.Levels
                         || filter instanceof Filter.Note);
+    }
+
+    /** Whether players are to be ranked, or told apart by words nothing was made of, and there is nothing to count. */
+    boolean isUncountable() {
         boolean ranked =
                 filters.stream().anyMatch(filter -> filter instanceof Filter.Order || filter instanceof Filter.Top);
-        return find == Find.PROSPECTS && situation.isEmpty() && (ranked || (!part && !unread.isEmpty()));
+        return find == Find.PROSPECTS && situation.isEmpty() && (ranked || (!isOfPart() && !unread.isEmpty()));
     }
 
     /** The first filter of a kind. */

@@ -89,8 +89,7 @@ final class ComparedAnswers {
     private Answers.Listed ways(Scene scene, SituationPair pair, List<Filter.Ways.Way> ways) {
         Situation chance = countable.opportunity(pair.opportunity(), pair.event());
         List<Answer.Compared> all = new ArrayList<>();
-        for (Prospect prospect :
-                scene.footage().prospects().stream().filter(scene::isWanted).toList()) {
+        for (Prospect prospect : scene.wanted()) {
             List<Answer.Compared.Row> rows = ways.stream()
                     .map(way -> row(
                             way.name(),
@@ -125,8 +124,7 @@ final class ComparedAnswers {
         Situation chance = countable.opportunity(pair.opportunity(), pair.event());
         Map<String, Count> counts = scene.footage().counts(chance, pair.event(), scene.slice());
         List<Answer.Compared.Row> rows = new ArrayList<>();
-        List<Prospect> players = scene.footage().prospects().stream()
-                .filter(scene::isWanted)
+        List<Prospect> players = scene.wanted().stream()
                 .filter(prospect ->
                         counts.containsKey(prospect.id()) || scene.prospects().contains(prospect.id()))
                 .sorted(Comparator.comparing(

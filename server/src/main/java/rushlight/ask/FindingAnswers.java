@@ -164,10 +164,7 @@ final class FindingAnswers {
     private static List<String> whose(Scene scene) {
         List<String> named = scene.prospects();
         return named.isEmpty() || scene.men().isPresent()
-                ? scene.footage().prospects().stream()
-                        .filter(scene::isWanted)
-                        .map(Prospect::id)
-                        .toList()
+                ? scene.wanted().stream().map(Prospect::id).toList()
                 : named;
     }
 

@@ -57,10 +57,12 @@ record Scene(Footage footage, Asked asked, Answers.Window window) {
                         .collect(Collectors.toSet()));
     }
 
-    /** Whether answers may be about this player. */
-    boolean isWanted(Prospect prospect) {
+    /** The players whom answers may be about, in the order of the film's list. */
+    List<Prospect> wanted() {
         Set<String> wanted = slice().prospects();
-        return wanted.isEmpty() || wanted.contains(prospect.id());
+        return footage.prospects().stream()
+                .filter(one -> wanted.isEmpty() || wanted.contains(one.id()))
+                .toList();
     }
 
     /** The players who are named. */

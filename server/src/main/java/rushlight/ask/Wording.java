@@ -46,12 +46,7 @@ final class Wording {
         rest.removeAll(parts(whole.get().opportunity()));
         String held = rest.isEmpty() ? "" : " Counted only where " + phrase(Situation.all(rest)) + ".";
         return finding.advice()
-                .sentence()
-                .map(pattern -> pattern.replace(
-                                "{events}", Integer.toString(count.rate().events()))
-                        .replace(
-                                "{opportunities}", Integer.toString(count.rate().opportunities()))
-                        .replace("{rate}", Math.round(100 * count.rate().share().orElse(0)) + " %"))
+                .said(count.rate())
                 .map(said -> said.replaceAll("\\.$", "") + " (" + Counted.range(count) + ")." + held);
     }
 
@@ -72,13 +67,6 @@ final class Wording {
 
     /** "of the film", or of the part a question keeps to. */
     String where(Scene scene) {
-        boolean part = scene.asked().filters().stream()
-                .anyMatch(filter -> filter instanceof Filter.Prospects
-                        || filter instanceof Filter.Games
-                        || filter instanceof Filter.Opponents
-                        || filter instanceof Filter.Levels
-                        || filter instanceof Filter.OfMan
-                        || filter instanceof Filter.Note);
-        return part ? "of the part of the film you ask about" : "of the film";
+        return scene.asked().isOfPart() ? "of the part of the film you ask about" : "of the film";
     }
 }

@@ -3,6 +3,7 @@ package rushlight.findings;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import rushlight.evidence.Rate;
 import rushlight.knowledge.Local;
 
 /**
@@ -53,6 +54,13 @@ public record Finding(
             Optional<String> ruleOutFirst) {
         public Advice {
             trainFirst = List.copyOf(trainFirst);
+        }
+
+        /** The sentence with these counts; empty where the finding has none. */
+        public Optional<String> said(Rate rate) {
+            return sentence.map(pattern -> pattern.replace("{events}", Integer.toString(rate.events()))
+                    .replace("{opportunities}", Integer.toString(rate.opportunities()))
+                    .replace("{rate}", Math.round(100 * rate.share().orElse(0)) + " %"));
         }
     }
 

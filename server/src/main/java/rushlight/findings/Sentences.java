@@ -72,17 +72,12 @@ final class Sentences {
     }
 
     private static String claim(Finding finding, Outcome outcome) {
-        Optional<String> pattern = finding.advice().sentence();
-        if (pattern.isEmpty() || finding.measure() == Measure.DIFFERENCE) {
+        Optional<String> said = finding.advice().said(outcome.rate());
+        if (said.isEmpty() || finding.measure() == Measure.DIFFERENCE) {
             return bare(finding.definition().isEmpty() ? finding.label() : finding.definition()) + ": "
                     + figures(finding, outcome);
         }
-        Rate rate = outcome.rate();
-        String said = pattern.orElseThrow()
-                .replace("{events}", Integer.toString(rate.events()))
-                .replace("{opportunities}", Integer.toString(rate.opportunities()))
-                .replace("{rate}", percent(rate.share().orElse(0)));
-        return bare(said) + " (" + range(outcome) + ")";
+        return bare(said.orElseThrow()) + " (" + range(outcome) + ")";
     }
 
     private static String figures(Finding finding, Outcome outcome) {

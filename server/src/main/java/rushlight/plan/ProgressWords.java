@@ -53,10 +53,9 @@ final class ProgressWords {
     private static String then(Finding finding, Rate rate) {
         String figures = finding.measure() == Measure.DIFFERENCE ? "" : percent(rate);
         return finding.advice()
-                        .sentence()
-                        .filter(pattern -> finding.measure() != Measure.DIFFERENCE)
-                        .map(pattern -> bare(pattern.replace("{events}", Integer.toString(rate.events()))
-                                .replace("{opportunities}", Integer.toString(rate.opportunities()))))
+                        .said(rate)
+                        .filter(words -> finding.measure() != Measure.DIFFERENCE)
+                        .map(ProgressWords::bare)
                         .orElse(finding.shown() + ": " + rate.events() + " of " + rate.opportunities())
                 + figures;
     }

@@ -139,12 +139,8 @@ final class Header {
                 .map(Column::name)
                 .toList();
         return called.isEmpty()
-                ? new NearestLabels(film.stream().map(Header::entry).toList()).to(name, 3)
+                ? NearestLabels.words(film.stream().map(Column::name).toList()).to(name, 3)
                 : called;
-    }
-
-    private static NearestLabels.Entry entry(Column column) {
-        return new NearestLabels.Entry(column.name(), column.name(), column.name());
     }
 
     private void missing(String name) {

@@ -53,11 +53,8 @@ public final class Suggested {
         String counts = rate.events() + " of " + rate.opportunities();
         String said = one.finding()
                 .advice()
-                .sentence()
-                .filter(pattern -> one.outcome().share().isPresent())
-                .map(pattern -> pattern.replace("{events}", Integer.toString(rate.events()))
-                        .replace("{opportunities}", Integer.toString(rate.opportunities()))
-                        .replace("{rate}", Math.round(100 * rate.share().orElse(0)) + " %"))
+                .said(rate)
+                .filter(words -> one.outcome().share().isPresent())
                 .orElse(Entries.capital(one.finding().shown()) + " (" + counts + ").");
         return said.endsWith(".") ? said : said + ".";
     }

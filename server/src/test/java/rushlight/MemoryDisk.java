@@ -18,6 +18,11 @@ public final class MemoryDisk implements TempDirFactory {
 
     @Override
     public Path createTempDirectory(AnnotatedElementContext element, ExtensionContext test) throws IOException {
+        return folder();
+    }
+
+    /** A new folder there, which whoever asked for it takes away. */
+    public static Path folder() throws IOException {
         boolean isLarge = Files.isWritable(MEMORY) && Files.getFileStore(MEMORY).getUsableSpace() > ENOUGH;
         return isLarge ? Files.createTempDirectory(MEMORY, "rushlight") : Files.createTempDirectory("rushlight");
     }

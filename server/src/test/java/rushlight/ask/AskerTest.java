@@ -2,7 +2,6 @@ package rushlight.ask;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -10,14 +9,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-import rushlight.archive.Archive;
-import rushlight.archive.DemoLeague;
+import org.junit.jupiter.api.extension.RegisterExtension;
+import rushlight.archive.ImportedLeague;
 import rushlight.evidence.Rate;
 import rushlight.evidence.Verdict;
 import rushlight.findings.Assessment;
@@ -28,28 +24,15 @@ import rushlight.findings.Measure;
 import rushlight.findings.Polarity;
 import rushlight.situation.Situation;
 
-/** What answers a reading on the invented league. */
+/** What answers a reading on the invented LEAGUE.archive(). */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
 class AskerTest {
     private static final Answers.Window ALL = Answers.Window.first(1_000);
     private static final Situation KICKED_OUT = Situation.has("block", "kick-out-block");
     private static final Situation WRONG_ARM = Situation.has("fit", "wrong-arm");
 
-    @TempDir
-    private static Path folder;
-
-    private static Archive league;
-
-    @BeforeAll
-    static void the_league_is_imported_once() {
-        league = Archive.open(folder);
-        DemoLeague.into(league);
-    }
-
-    @AfterAll
-    static void close() {
-        league.close();
-    }
+    @RegisterExtension
+    private static final ImportedLeague LEAGUE = new ImportedLeague();
 
     @Test
     void players_rank_by_the_lower_end_of_the_likely_range_then_events_then_name() {
@@ -76,8 +59,8 @@ class AskerTest {
         SituationPair pair = new SituationPair(KICKED_OUT, WRONG_ARM);
         List<Answer> all = ask(Find.PROSPECTS, Optional.of(pair)).answers();
 
-        Answers second = league.watch(
-                f -> asker().answer(f, asked(Find.PROSPECTS, Optional.of(pair)), new Answers.Window(1, 1)));
+        Answers second = LEAGUE.archive()
+                .watch(f -> asker().answer(f, asked(Find.PROSPECTS, Optional.of(pair)), new Answers.Window(1, 1)));
 
         assertThat(second.total()).isEqualTo(all.size());
         assertThat(second.answers())
@@ -105,7 +88,7 @@ class AskerTest {
     @Test
     void what_is_asked_comes_to_the_counts_of_the_findings() {
         Map<String, Map<String, Rate>> expected = new HashMap<>();
-        for (Assessment assessment : league.assess()) {
+        for (Assessment assessment : LEAGUE.archive().assess()) {
             for (Judged judged : assessment.findings()) {
                 if (judged.outcome().rate().events() > 0) {
                     expected.computeIfAbsent(judged.finding().slug(), f -> new HashMap<>())
@@ -114,7 +97,7 @@ class AskerTest {
             }
         }
         int compared = 0;
-        for (Finding finding : league.book().assessor().book().all()) {
+        for (Finding finding : LEAGUE.archive().book().assessor().book().all()) {
             Optional<Counting.Scope> scope = finding.counting().scope();
             if (scope.isEmpty()
                     || finding.measure() != Measure.RATE
@@ -186,7 +169,8 @@ class AskerTest {
 
     @Test
     void drills_train_what_a_finding_says_to_train_first() {
-        Finding finding = league.book()
+        Finding finding = LEAGUE.archive()
+                .book()
                 .assessor()
                 .book()
                 .finding("power-stalls-feet-stop")
@@ -205,7 +189,10 @@ class AskerTest {
                 .allMatch(a -> finding.advice().trainFirst().stream()
                         .anyMatch(skill -> ((Answer.Drill) a)
                                 .trains().stream()
-                                        .anyMatch(t -> league.book().taxonomy().isA(t, skill))));
+                                        .anyMatch(t -> LEAGUE.archive()
+                                                .book()
+                                                .taxonomy()
+                                                .isA(t, skill))));
     }
 
     @Test
@@ -216,7 +203,7 @@ class AskerTest {
                 new Filter.Prospects(List.of("tavish-mordell")),
                 new Filter.Polarities(Set.of(Polarity.GAP)));
 
-        List<String> expected = league.assess("tavish-mordell").orElseThrow().findings().stream()
+        List<String> expected = LEAGUE.archive().assess("tavish-mordell").orElseThrow().findings().stream()
                 .filter(j -> j.verdict().stands() && j.finding().polarity() == Polarity.GAP)
                 .sorted(Judged.mostTellingFirst())
                 .map(j -> "tavish-mordell/" + j.finding().slug())
@@ -232,7 +219,7 @@ class AskerTest {
                 new Filter.Findings(List.of("no-inside-counter")),
                 new Filter.Verdicts(Set.of(Verdict.CONFIRMED)));
 
-        List<String> expected = league.assess().stream()
+        List<String> expected = LEAGUE.archive().assess().stream()
                 .filter(a -> a.finding("no-inside-counter").orElseThrow().verdict() == Verdict.CONFIRMED)
                 .map(a -> a.prospect().id())
                 .toList();
@@ -302,11 +289,11 @@ class AskerTest {
     }
 
     private static Answers ask(Find find, Optional<SituationPair> pair, Filter... filters) {
-        return league.watch(f -> asker().answer(f, asked(find, pair, filters), ALL));
+        return LEAGUE.archive().watch(f -> asker().answer(f, asked(find, pair, filters), ALL));
     }
 
     private static Asker asker() {
-        return league.book().asker();
+        return LEAGUE.archive().book().asker();
     }
 
     private static Asked asked(Find find, Optional<SituationPair> pair, Filter... filters) {

@@ -2,41 +2,24 @@ package rushlight.ask;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.OptionalDouble;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import rushlight.archive.Archive;
-import rushlight.archive.DemoLeague;
+import rushlight.archive.ImportedLeague;
 import rushlight.film.Prospect;
 import rushlight.situation.Situation;
 
-/** What a coach asks in his own words, the whole way from the question to the answer, on the invented league. */
+/** What a coach asks in his own words, the whole way from the question to the answer, on the invented LEAGUE.archive(). */
 @DisplayNameGeneration(ReplaceUnderscores.class)
 class CoachQuestionsTest {
-    @TempDir
-    private static Path folder;
-
-    private static Archive league;
-
-    @BeforeAll
-    static void the_league_is_imported_once() {
-        league = Archive.open(folder);
-        DemoLeague.into(league);
-    }
-
-    @AfterAll
-    static void close() {
-        league.close();
-    }
+    @RegisterExtension
+    private static final ImportedLeague LEAGUE = new ImportedLeague();
 
     @ParameterizedTest
     @ValueSource(
@@ -202,9 +185,9 @@ class CoachQuestionsTest {
     }
 
     private static Answers ask(String question) {
-        return league.watch(footage -> {
-            Asked asked = league.book().questions().read(question, Asker.people(footage));
-            return league.book().asker().answer(footage, asked, Answers.Window.first(100));
+        return LEAGUE.archive().watch(footage -> {
+            Asked asked = LEAGUE.archive().book().questions().read(question, Asker.people(footage));
+            return LEAGUE.archive().book().asker().answer(footage, asked, Answers.Window.first(100));
         });
     }
 }

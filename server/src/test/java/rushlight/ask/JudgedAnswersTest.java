@@ -2,45 +2,28 @@ package rushlight.ask;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeSet;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestReporter;
-import org.junit.jupiter.api.io.TempDir;
-import rushlight.archive.Archive;
-import rushlight.archive.DemoLeague;
+import org.junit.jupiter.api.extension.RegisterExtension;
+import rushlight.archive.ImportedLeague;
 
 /** The answers to the judged questions, held to what was counted from the data by other means (ask/judge.py). */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
 class JudgedAnswersTest {
     private static final Answers.Window ALL = Answers.Window.first(5_000);
 
-    @TempDir
-    private static Path folder;
-
-    private static Archive league;
+    @RegisterExtension
+    private static final ImportedLeague LEAGUE = new ImportedLeague();
 
     private final Judgment judgment = Judgment.read();
-
-    @BeforeAll
-    static void the_league_is_imported_once() {
-        league = Archive.open(folder);
-        DemoLeague.into(league);
-    }
-
-    @AfterAll
-    static void close() {
-        league.close();
-    }
 
     @Test
     void right_readings_get_right_answers(TestReporter reporter) {
@@ -50,10 +33,11 @@ class JudgedAnswersTest {
     /** The whole way: the question as it was asked, read by the reader. */
     @Test
     void questions_get_right_answers(TestReporter reporter) {
-        People people = league.watch(Asker::people);
+        People people = LEAGUE.archive().watch(Asker::people);
         Map<String, Asked> read = new LinkedHashMap<>();
         questions()
-                .forEach((id, asked) -> read.put(id, league.book().questions().read(asked.question(), people)));
+                .forEach((id, asked) ->
+                        read.put(id, LEAGUE.archive().book().questions().read(asked.question(), people)));
         measured("questions", read, 0.95, reporter);
     }
 
@@ -117,12 +101,13 @@ class JudgedAnswersTest {
     }
 
     private Map<String, Asked> questions() {
-        Map<String, String> games = league.watch(Asker::people).games();
-        return new RightReadings(league.book().assessor().book(), games).all();
+        Map<String, String> games = LEAGUE.archive().watch(Asker::people).games();
+        return new RightReadings(LEAGUE.archive().book().assessor().book(), games).all();
     }
 
     private List<String> answers(String id, Asked asked) {
-        Answers answers = league.watch(footage -> league.book().asker().answer(footage, asked, ALL));
+        Answers answers = LEAGUE.archive()
+                .watch(footage -> LEAGUE.archive().book().asker().answer(footage, asked, ALL));
         List<String> ids =
                 answers.answers().stream().map(a -> name(asked, a)).distinct().toList();
         boolean partly = asked.find() == Find.FINDINGS

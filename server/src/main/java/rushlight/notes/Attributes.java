@@ -14,7 +14,6 @@ final class Attributes {
     private static final int RESULT = 6;
     private static final int FAULT = 11;
     private static final int TRAIT = 10;
-    private static final String BALL = "ball";
     private static final String RUSH = "pass-rush";
     private static final Set<String> ARTICLES = SmallWords.of("definite");
     private static final Set<String> PREPOSITIONS = SmallWords.of("prepositions");
@@ -189,15 +188,12 @@ final class Attributes {
     private Actor actor(Hit hit, List<String> because) {
         Optional<Cues.Found> subject = subject(hit.first()).or(() -> before(hit));
         if (naming.stream()
-                .anyMatch(name -> name.act() == Cues.Act.OTHER
-                        && !name.value().equals(BALL)
-                        && name.first() <= hit.first()
-                        && hit.first() < name.end())) {
+                .anyMatch(name -> name.isSomebodyElse() && name.first() <= hit.first() && hit.first() < name.end())) {
             return Actor.OTHER;
         }
         if (hit.kind().actor() == Actor.PROSPECT
                 && subject.filter(s -> s.act() == Cues.Act.OTHER
-                                && !(s.value().equals(BALL) && hit.kind().rank() == RESULT))
+                                && (s.isSomebodyElse() || hit.kind().rank() != RESULT))
                         .isPresent()) {
             because.add("who acts: " + words(subject.get()));
             return Actor.OTHER;
@@ -211,9 +207,7 @@ final class Attributes {
         return hit.kind().rank() == RESULT
                         && comma >= 0
                         && tokens.get(comma).text().equals(",")
-                ? subject(comma)
-                        .filter(name ->
-                                name.act() == Cues.Act.OTHER && !name.value().equals(BALL))
+                ? subject(comma).filter(Cues.Found::isSomebodyElse)
                 : Optional.empty();
     }
 

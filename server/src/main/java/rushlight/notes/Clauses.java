@@ -33,33 +33,21 @@ final class Clauses {
     private final Set<Integer> noSubjects = new HashSet<>();
     private final List<Clause> found = new ArrayList<>();
 
-    private Clauses(
-            Narration notes,
-            List<Token> tokens,
-            List<Cues.Found> shown,
-            List<Cues.Found> named,
-            List<Cues.Found> parted,
-            List<Cues.Found> asserted) {
+    private Clauses(Narration notes, List<Token> tokens, Cues.Marks marks) {
         this.notes = notes;
         this.tokens = tokens;
-        shown.stream().filter(f -> f.act() == Cues.Act.BREAK).forEach(f -> breaks.put(f.first(), f.act()));
-        named.forEach(f -> names.putIfAbsent(f.first(), f));
-        shown.stream().filter(f -> f.act() == Cues.Act.NO_SUBJECT).forEach(f -> noSubjects.add(f.first()));
-        asserted.forEach(f -> IntStream.range(f.first() + 1, f.end()).forEach(breaks::remove));
-        parted.stream()
+        marks.showing().stream().filter(f -> f.act() == Cues.Act.BREAK).forEach(f -> breaks.put(f.first(), f.act()));
+        marks.naming().forEach(f -> names.putIfAbsent(f.first(), f));
+        marks.showing().stream().filter(f -> f.act() == Cues.Act.NO_SUBJECT).forEach(f -> noSubjects.add(f.first()));
+        marks.asserting().forEach(f -> IntStream.range(f.first() + 1, f.end()).forEach(breaks::remove));
+        marks.parting().stream()
                 .filter(f -> (f.act() == Cues.Act.BOUNDARY && !ONLY_FIRST.contains(f.value()))
                         || (f.act() == Cues.Act.REPLAY && !ONLY_FIRST.contains(f.value())))
                 .forEach(f -> breaks.put(f.first(), f.act()));
     }
 
-    static List<Clause> of(
-            Narration notes,
-            List<Token> tokens,
-            List<Cues.Found> shown,
-            List<Cues.Found> named,
-            List<Cues.Found> parted,
-            List<Cues.Found> asserted) {
-        Clauses clauses = new Clauses(notes, tokens, shown, named, parted, asserted);
+    static List<Clause> of(Narration notes, List<Token> tokens, Cues.Marks marks) {
+        Clauses clauses = new Clauses(notes, tokens, marks);
         clauses.cut();
         return List.copyOf(clauses.found);
     }
@@ -136,11 +124,7 @@ final class Clauses {
 
     /** Whether somebody else acts there: "the safety fills, tackle for none" is his to the end. */
     private boolean isOthers(int from, int to) {
-        return IntStream.range(from, to)
-                .mapToObj(names::get)
-                .anyMatch(name -> name != null
-                        && name.act() == Cues.Act.OTHER
-                        && name.value().isEmpty());
+        return IntStream.range(from, to).mapToObj(names::get).anyMatch(name -> name != null && name.isSomebodyElse());
     }
 
     private boolean isSubject(Cues.Found name) {

@@ -2,9 +2,12 @@ package rushlight.notes;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 import rushlight.words.Lexicon;
 import rushlight.words.Match;
 import rushlight.words.Matcher;
@@ -14,132 +17,149 @@ import rushlight.words.Tokenizer;
 
 /** Finds the words that say how the others are meant, by the word list {@code narration-cues}. */
 final class Cues {
+    /** What such words are for. */
+    private enum Role {
+        /** How sure or how wanted something is. */
+        ASSERTING,
+        /** Where the stretches of the notes begin. */
+        PARTING,
+        /** Who is named. */
+        NAMING,
+        /** Sides, hands, opinions, breaks of a clause, and what stands before a bare number. */
+        SHOWING
+    }
+
     /** What such words do; the names are those of the word list. */
     enum Act {
-        PSEUDO,
-        NEG,
-        WANT,
-        HYP,
-        UNC,
-        TEND,
-        ATTEMPT,
-        FAKE,
-        RETRACT,
-        OTHER_REP,
-        ASK,
-        BREAK,
-        PRONOUN,
-        PROSPECT,
-        BLOCKER,
-        OTHER,
-        NO_SUBJECT,
-        SIDE,
-        HAND,
-        BODY,
-        ORDER,
-        REPLAY,
-        NOT_REPLAY,
-        BOUNDARY,
-        OPENER,
-        NOT_BOUNDARY,
-        SUMMARY,
-        FORGET,
-        OPINION,
-        SPOT,
-        NOT_SPOT,
-        ANSWER;
+        PSEUDO(Role.ASSERTING),
+        NEG(Role.ASSERTING),
+        WANT(Role.ASSERTING),
+        HYP(Role.ASSERTING),
+        UNC(Role.ASSERTING),
+        TEND(Role.ASSERTING),
+        ATTEMPT(Role.ASSERTING),
+        FAKE(Role.ASSERTING),
+        RETRACT(Role.ASSERTING),
+        OTHER_REP(Role.ASSERTING),
+        ASK(Role.ASSERTING),
+        PRONOUN(Role.NAMING),
+        PROSPECT(Role.NAMING),
+        BLOCKER(Role.NAMING),
+        OTHER(Role.NAMING),
+        REPLAY(Role.PARTING),
+        NOT_REPLAY(Role.PARTING),
+        BOUNDARY(Role.PARTING),
+        OPENER(Role.PARTING),
+        NOT_BOUNDARY(Role.PARTING),
+        SUMMARY(Role.PARTING),
+        FORGET(Role.PARTING),
+        BREAK(Role.SHOWING),
+        NO_SUBJECT(Role.SHOWING),
+        SIDE(Role.SHOWING),
+        HAND(Role.SHOWING),
+        BODY(Role.SHOWING),
+        ORDER(Role.SHOWING),
+        OPINION(Role.SHOWING),
+        SPOT(Role.SHOWING),
+        NOT_SPOT(Role.SHOWING),
+        ANSWER(Role.SHOWING);
 
-        /** Whether it marks the stretches of the notes. */
-        boolean parts() {
-            return this == REPLAY
-                    || this == NOT_REPLAY
-                    || this == BOUNDARY
-                    || this == OPENER
-                    || this == NOT_BOUNDARY
-                    || this == SUMMARY
-                    || this == FORGET;
-        }
+        private final Role role;
 
-        /** Whether it says how sure or how wanted something is. */
-        boolean asserts() {
-            return compareTo(ASK) <= 0;
-        }
-
-        /** Whether it names somebody. */
-        boolean names() {
-            return this == PRONOUN || this == PROSPECT || this == BLOCKER || this == OTHER;
+        Act(Role role) {
+            this.role = role;
         }
     }
 
     /** A cue where it stands: tokens {@code first} to {@code end}. */
-    record Found(int first, int end, Act act, String value) {}
+    record Found(int first, int end, Act act, String value) {
+        private static final String BALL = "ball";
+
+        /** Whether it names another man than him and the blocker; who has the ball is none of them. */
+        boolean isSomebodyElse() {
+            return act == Act.OTHER && !value.equals(BALL);
+        }
+    }
 
     private record Meaning(Act act, String value) {}
 
     /** The value of words that command where they lead a sentence. */
     static final String ORDER = "order";
 
-    private final Matcher<Meaning> asserting;
-    private final Matcher<Meaning> parting;
-    private final Matcher<Meaning> naming;
-    private final Matcher<Meaning> showing;
+    /**
+     * The cues of some notes, by what they are for.
+     *
+     * @param asserting no two of which overlap, as of those that part and name
+     * @param showing overlapping ones too
+     */
+    record Marks(List<Found> asserting, List<Found> parting, List<Found> naming, List<Found> showing) {}
+
+    private final Matcher<Meaning> matcher;
 
     Cues(Tokenizer tokenizer) {
         Groups groups = new Groups();
-        var asserts = groups.in(new Matcher.Builder<Meaning>(tokenizer).withBookWords());
-        var parts = groups.in(new Matcher.Builder<Meaning>(tokenizer).withBookWords());
-        var names = groups.in(new Matcher.Builder<Meaning>(tokenizer).withBookWords());
-        var others = groups.in(new Matcher.Builder<Meaning>(tokenizer).withBookWords());
+        var builder = groups.in(new Matcher.Builder<Meaning>(tokenizer).withBookWords());
         for (List<String> row :
                 Lexicon.named("narration-cues", "pattern", "cue", "value").rows()) {
             Act act = Act.valueOf(row.get(1).toUpperCase(Locale.ROOT).replace('-', '_'));
-            var builder = act.asserts() ? asserts : act.parts() ? parts : act.names() ? names : others;
             Phrasings.of(groups.spelled(row.get(0))).forEach(words -> builder.add(words, new Meaning(act, row.get(2))));
         }
-        this.asserting = asserts.build();
-        this.parting = parts.build();
-        this.naming = names.build();
-        this.showing = others.build();
+        this.matcher = builder.build();
     }
 
-    List<Found> asserting(List<Token> tokens) {
-        return found(asserting, tokens);
-    }
-
-    List<Found> parting(List<Token> tokens) {
-        return found(parting, tokens);
-    }
-
-    /** Who is named; {@code prospect} are words of the name of the player the notes are about. */
-    List<Found> naming(List<Token> tokens, Set<String> prospect) {
-        List<Found> all = new ArrayList<>(found(naming, tokens));
+    /**
+     * All that stands there.
+     *
+     * @param prospect words of the name of the player the notes are about
+     */
+    Marks in(List<Token> tokens, Set<String> prospect) {
+        Map<Role, List<Match<Meaning>>> all = byRole(tokens);
+        List<Found> naming = new ArrayList<>(best(tokens, all, Role.NAMING));
         for (int i = 0; i < tokens.size(); i++) {
             if (prospect.contains(tokens.get(i).key())) {
-                all.add(new Found(i, i + 1, Act.PROSPECT, ""));
+                naming.add(new Found(i, i + 1, Act.PROSPECT, ""));
             }
         }
-        all.sort(Comparator.comparingInt(Found::first));
-        return List.copyOf(all);
+        naming.sort(Comparator.comparingInt(Found::first));
+        return new Marks(
+                best(tokens, all, Role.ASSERTING),
+                best(tokens, all, Role.PARTING),
+                List.copyOf(naming),
+                all.getOrDefault(Role.SHOWING, List.of()).stream()
+                        .flatMap(Cues::each)
+                        .toList());
     }
 
-    /** Sides, hands, opinions, breaks of a clause, and what stands before a bare number; overlapping ones too. */
-    List<Found> showing(List<Token> tokens) {
-        return showing.all(tokens).stream().flatMap(Cues::each).toList();
+    /** Where the stretches of the notes begin. */
+    List<Found> parting(List<Token> tokens) {
+        return best(tokens, byRole(tokens), Role.PARTING);
     }
 
-    private static List<Found> found(Matcher<Meaning> matcher, List<Token> tokens) {
-        return matcher.best(tokens).stream()
+    private List<Found> best(List<Token> tokens, Map<Role, List<Match<Meaning>>> matches, Role role) {
+        return matcher.best(tokens, matches.getOrDefault(role, List.of())).stream()
                 .flatMap(Cues::each)
-                .filter(cue -> !cue.value().equals(ORDER) || isPlain(matcher, tokens.get(cue.first())))
+                .filter(cue -> !cue.value().equals(ORDER) || isPlain(tokens.get(cue.first())))
                 .toList();
     }
 
+    private Map<Role, List<Match<Meaning>>> byRole(List<Token> tokens) {
+        Map<Role, List<Match<Meaning>>> matches = new EnumMap<>(Role.class);
+        for (Role role : Role.values()) {
+            matches.put(role, new ArrayList<>());
+        }
+        for (Match<Meaning> match : matcher.all(tokens)) {
+            matches.forEach((role, own) ->
+                    match.only(meaning -> meaning.act().role == role).ifPresent(own::add));
+        }
+        return matches;
+    }
+
     /** "Get your hands inside" is a command, "gets a hand on him" is none. */
-    private static boolean isPlain(Matcher<Meaning> matcher, Token word) {
+    private boolean isPlain(Token word) {
         return matcher.base(word.key()).equals(word.key());
     }
 
-    private static java.util.stream.Stream<Found> each(Match<Meaning> match) {
+    private static Stream<Found> each(Match<Meaning> match) {
         return match.values().stream()
                 .map(meaning -> new Found(match.first(), match.end(), meaning.act(), meaning.value()));
     }

@@ -96,14 +96,12 @@ final class Groups {
                     .distinct()
                     .sorted()
                     .toList();
-            boolean blank = all.stream().anyMatch(way -> way.endsWith(" "))
-                    || all.stream().anyMatch(way -> way.startsWith(" "));
             if (single.size() < FEWEST) {
                 choice.appendReplacement(grouped, Matcher.quoteReplacement(choice.group()));
             } else {
                 List<String> rest = new ArrayList<>(
                         all.stream().filter(way -> !isPlain(way.strip())).toList());
-                rest.add(blank ? " " + name(builder, single) + " " : name(builder, single));
+                rest.add(" " + name(builder, single) + " ");
                 choice.appendReplacement(grouped, Matcher.quoteReplacement("(" + String.join("|", rest) + ")"));
             }
         }

@@ -1,9 +1,11 @@
 package rushlight.notes;
 
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import rushlight.knowledge.Taxonomy;
 import rushlight.words.Lexicon;
@@ -25,13 +27,14 @@ final class Kinds {
     private static final String BAD = "bad";
 
     private final Taxonomy taxonomy;
-    private final Map<String, Kind> byTerm = new HashMap<>();
+    private final Map<String, Kind> kinds = new HashMap<>();
 
     Kinds(Taxonomy taxonomy) {
         this.taxonomy = taxonomy;
+        Map<String, Kind> named = new HashMap<>();
         for (List<String> row : Lexicon.named("narration-kinds", "term", "actor", "step", "phase", "rank", "judged")
                 .rows()) {
-            byTerm.put(
+            named.put(
                     row.get(0),
                     new Kind(
                             Actor.valueOf(row.get(1).toUpperCase(Locale.ROOT)),
@@ -40,18 +43,17 @@ final class Kinds {
                             Integer.parseInt(row.get(4)),
                             Map.of(GOOD, 1, BAD, -1).getOrDefault(row.get(5), 0)));
         }
+        taxonomy.concepts()
+                .forEach(concept -> concept.classes().stream()
+                        .map(named::get)
+                        .filter(Objects::nonNull)
+                        .min(Comparator.comparingInt(Kind::rank))
+                        .ifPresent(kind -> kinds.put(concept.slug(), kind)));
+        kinds.putAll(named);
     }
 
     /** The kind of a concept, the one meant first where it has several; none where notes do not name such. */
     Optional<Kind> of(String slug) {
-        Kind own = byTerm.get(slug);
-        if (own != null) {
-            return Optional.of(own);
-        }
-        return taxonomy.concept(slug).stream()
-                .flatMap(concept -> concept.classes().stream())
-                .map(byTerm::get)
-                .filter(kind -> kind != null)
-                .min((a, b) -> Integer.compare(a.rank(), b.rank()));
+        return Optional.ofNullable(kinds.getOrDefault(slug, kinds.get(taxonomy.inUse(slug))));
     }
 }

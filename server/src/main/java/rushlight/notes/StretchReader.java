@@ -34,15 +34,12 @@ final class StretchReader {
     Notes read(Stretches.Stretch stretch, List<Diagnostic> diagnostics) {
         Narration narration = stretch.notes();
         List<Token> tokens = stretch.tokens();
-        List<Cues.Found> shown = cues.showing(tokens);
-        List<Cues.Found> named = cues.naming(tokens, names);
-        List<Cues.Found> parted = cues.parting(tokens);
-        List<Cues.Found> asserted = cues.asserting(tokens);
-        List<Clause> clauses = Clauses.of(narration, tokens, shown, named, parted, asserted);
+        Cues.Marks marks = cues.in(tokens, names);
+        List<Clause> clauses = Clauses.of(narration, tokens, marks);
         List<Hidden> hidden = new ArrayList<>();
-        ByClause<Cues.Found> shownIn = ByClause.of(clauses, shown, Cues.Found::first);
-        ByClause<Cues.Found> namedIn = ByClause.of(clauses, named, Cues.Found::first);
-        ByClause<Cues.Found> assertedIn = ByClause.of(clauses, asserted, Cues.Found::first);
+        ByClause<Cues.Found> shownIn = ByClause.of(clauses, marks.showing(), Cues.Found::first);
+        ByClause<Cues.Found> namedIn = ByClause.of(clauses, marks.naming(), Cues.Found::first);
+        ByClause<Cues.Found> assertedIn = ByClause.of(clauses, marks.asserting(), Cues.Found::first);
         List<Attributes> attributes = new ArrayList<>();
         for (int i = 0; i < clauses.size(); i++) {
             attributes.add(new Attributes(tokens, assertedIn.of(i), namedIn.of(i), shownIn.of(i)));
@@ -69,7 +66,7 @@ final class StretchReader {
                 narration,
                 tokens,
                 clauses,
-                ByClause.of(clauses, parted, Cues.Found::first),
+                ByClause.of(clauses, marks.parting(), Cues.Found::first),
                 namedIn,
                 hits,
                 asOfRep(clauses, hits, attributes),
@@ -78,7 +75,7 @@ final class StretchReader {
         List<Segmenter.Part> parts = segmenter.parts();
         start = segmenter.end();
         Assembly assembly =
-                new Assembly(narration, tokens, clauses, parts, hidden, new Sequence(tokens, shown), stated);
+                new Assembly(narration, tokens, clauses, parts, hidden, new Sequence(tokens, marks.showing()), stated);
         for (int i = 0; i < clauses.size(); i++) {
             int at = i;
             Clause clause = clauses.get(i);

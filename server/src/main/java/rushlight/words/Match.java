@@ -1,6 +1,8 @@
 package rushlight.words;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
 
 /**
  * A place of a text where something known stands.
@@ -25,6 +27,15 @@ public record Match<T>(int first, int end, int from, int to, List<T> values, boo
     /** Whether the two share a token. */
     public boolean overlaps(Match<?> other) {
         return first < other.end && other.first < end;
+    }
+
+    /** The same place with those of the meanings only that are wanted; none where there are none. */
+    public Optional<Match<T>> only(Predicate<T> wanted) {
+        if (values.size() == 1) {
+            return wanted.test(values.get(0)) ? Optional.of(this) : Optional.empty();
+        }
+        List<T> fewer = values.stream().filter(wanted).toList();
+        return fewer.isEmpty() ? Optional.empty() : Optional.of(with(fewer));
     }
 
     /** The same place with some of the meanings only. */

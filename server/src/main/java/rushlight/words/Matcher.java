@@ -26,28 +26,26 @@ public final class Matcher<T> {
     private final Set<String> light;
     private final Inflections inflections;
     private final Slips slips;
-    private final Node<T> root = new Node<>();
-    private final Map<String, Set<String>> groups = new HashMap<>();
-    private final Set<String> named;
+    private final Node<T> root;
 
     private Matcher(Builder<T> builder) {
         this.tokenizer = builder.tokenizer;
         this.skipped = Set.copyOf(builder.skipped);
         this.light = Set.copyOf(builder.light);
-        this.named = Set.copyOf(builder.groups.keySet());
         Set<String> words = new LinkedHashSet<>(builder.alsoKnown);
         builder.patterns.forEach((keys, values) -> {
             words.addAll(keys);
             for (int i = 0; i + 1 < keys.size(); i++) {
-                words.add(keys.get(i) + keys.get(i + 1));
+                if (Trie.isFusible(keys, i, builder.groups.keySet())) {
+                    words.add(keys.get(i) + keys.get(i + 1));
+                }
             }
         });
         builder.groups.values().forEach(members -> members.forEach(words::addAll));
         this.inflections = Inflections.of(words, builder.irregular);
-        builder.groups.forEach((name, members) -> members.forEach(keys -> groups.computeIfAbsent(
-                        String.join(" ", keys.stream().map(this::base).toList()), k -> new LinkedHashSet<>())
-                .add(name)));
-        builder.patterns.forEach((keys, values) -> values.forEach(value -> insert(keys, value)));
+        Trie<T> trie = new Trie<>(inflections, builder.groups);
+        builder.patterns.forEach((keys, values) -> values.forEach(value -> trie.insert(keys, value)));
+        this.root = trie.root();
         this.slips = new Slips(builder.patterns.keySet(), inflections, builder.neverSlips);
     }
 
@@ -146,7 +144,7 @@ public final class Matcher<T> {
     /** Every match, overlapping ones too, in the order of their first tokens, the longest of each first. */
     public List<Match<T>> all(List<Token> tokens) {
         List<Match<T>> found = new ArrayList<>();
-        Reading text = new Reading(tokens, 0, tokens.size(), inflections, slips, groups);
+        Reading text = new Reading(tokens, 0, tokens.size(), inflections, slips);
         for (int i = 0; i < tokens.size(); i++) {
             found.addAll(from(text, i));
         }
@@ -169,12 +167,15 @@ public final class Matcher<T> {
     /** The matches that begin at a token, the longest first. */
     public List<Match<T>> from(List<Token> tokens, int first) {
         int end = Math.min(tokens.size(), first + LONGEST);
-        return from(new Reading(tokens, first, end, inflections, slips, groups), first);
+        return from(new Reading(tokens, first, end, inflections, slips), first);
     }
 
     private List<Match<T>> from(Reading text, int first) {
         Map<Integer, Set<Node.Entry<T>>> ends = new HashMap<>();
         walk(text, first, root, 0, ends);
+        if (ends.isEmpty()) {
+            return List.of();
+        }
         return ends.entrySet().stream()
                 .sorted(Map.Entry.<Integer, Set<Node.Entry<T>>>comparingByKey().reversed())
                 .map(end -> match(text.tokens(), first, end.getKey(), end.getValue()))
@@ -192,9 +193,9 @@ public final class Matcher<T> {
         if (text.isWord(at + 1)) {
             follow(text, at + 2, node, text.fused(at), ends);
         }
-        for (int words = 1; !node.grouped.isEmpty() && words <= Reading.LONGEST; words++) {
-            for (String group : node.among(text.groups(at, words))) {
-                follow(text, at + words, node, group, ends);
+        for (int words = 1; words <= node.longest; words++) {
+            for (Node<T> next : node.members.getOrDefault(text.words(at, words), List.of())) {
+                walk(text, at + words, next, 0, ends);
             }
         }
         if (node != root && passed < MOST_SKIPPED && skipped.contains(text.key(at))) {
@@ -210,39 +211,28 @@ public final class Matcher<T> {
     }
 
     private Match<T> match(List<Token> tokens, int first, int end, Set<Node.Entry<T>> entries) {
-        List<String> keys = tokens.subList(first, end).stream().map(Token::key).toList();
+        boolean guessed = tokens.subList(first, end).stream().anyMatch(Token::repaired);
+        return new Match<>(
+                first,
+                end,
+                tokens.get(first).from(),
+                tokens.get(end - 1).to(),
+                values(tokens.subList(first, end), entries),
+                guessed);
+    }
+
+    private static <T> List<T> values(List<Token> words, Set<Node.Entry<T>> entries) {
+        if (entries.size() == 1) {
+            return List.of(entries.iterator().next().value());
+        }
+        List<String> keys = words.stream().map(Token::key).toList();
         List<T> exact = entries.stream()
                 .filter(entry -> entry.keys().equals(keys))
                 .map(Node.Entry::value)
                 .distinct()
                 .toList();
-        List<T> values = exact.isEmpty()
+        return exact.isEmpty()
                 ? entries.stream().map(Node.Entry::value).distinct().toList()
                 : exact;
-        boolean guessed = tokens.subList(first, end).stream().anyMatch(Token::repaired);
-        return new Match<>(
-                first, end, tokens.get(first).from(), tokens.get(end - 1).to(), values, guessed);
-    }
-
-    private void insert(List<String> keys, T value) {
-        Node.Entry<T> entry = new Node.Entry<>(value, keys);
-        put(keys, entry);
-        for (int i = 0; i + 1 < keys.size(); i++) {
-            List<String> fused = new ArrayList<>(keys);
-            fused.set(i, keys.get(i) + keys.get(i + 1));
-            fused.remove(i + 1);
-            put(fused, entry);
-        }
-    }
-
-    private void put(List<String> keys, Node.Entry<T> entry) {
-        Node<T> node = root;
-        for (String key : keys) {
-            if (named.contains(key)) {
-                node.grouped.add(key);
-            }
-            node = node.next.computeIfAbsent(base(key), k -> new Node<>());
-        }
-        node.entries.add(entry);
     }
 }

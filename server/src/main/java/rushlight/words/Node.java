@@ -2,10 +2,8 @@ package rushlight.words;
 
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 
 /** Where patterns that begin with the same words part. */
 final class Node<T> {
@@ -31,16 +29,28 @@ final class Node<T> {
     final Map<String, Node<T>> next = new HashMap<>();
     final List<Entry<T>> entries = new ArrayList<>();
 
-    /** The groups of words that any pattern goes on with. */
-    final Set<String> grouped = new HashSet<>();
+    /** Where patterns go on that have a group next, by the words that may stand for it. */
+    final Map<String, List<Node<T>>> members = new HashMap<>();
 
-    /** Which of some groups a pattern goes on with, whichever are fewer being looked through. */
-    List<String> among(Set<String> groups) {
-        if (groups.isEmpty()) {
-            return List.of();
+    /** Of so many words is the longest of them. */
+    int longest;
+
+    /**
+     * Where patterns go on with a word, made where none did before.
+     *
+     * @param group what may stand for the word; empty where it is no name of a group
+     */
+    Node<T> towards(String word, List<String> group) {
+        Node<T> known = next.get(word);
+        if (known != null) {
+            return known;
         }
-        Set<String> fewer = groups.size() < grouped.size() ? groups : grouped;
-        Set<String> more = groups.size() < grouped.size() ? grouped : groups;
-        return fewer.stream().filter(more::contains).toList();
+        Node<T> made = new Node<>();
+        next.put(word, made);
+        for (String member : group) {
+            members.computeIfAbsent(member, m -> new ArrayList<>(1)).add(made);
+            longest = Math.max(longest, member.split(" ").length);
+        }
+        return made;
     }
 }

@@ -47,9 +47,10 @@ final class Slips {
         }
     }
 
-    /** Two words as one, such as "armover"; empty where that is a common word: "now here" is not "nowhere". */
+    /** The base of two words as one, such as "armover"; empty where that is none, or a common word: "now here" is not "nowhere". */
     String fused(String one, String other) {
-        return never.contains(one + other) ? "" : one + other;
+        String fused = one + other;
+        return inflections.knows(fused) && !never.contains(fused) ? inflections.base(fused) : "";
     }
 
     /** What the word may be, the nearest first; nothing where it is a word of its own, or too short. */

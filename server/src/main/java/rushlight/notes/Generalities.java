@@ -45,6 +45,7 @@ final class Generalities {
         int general = 0;
         int happened = 0;
         boolean open = false;
+        boolean leads = false;
         for (int i = first; i < clauses.size(); i++) {
             for (int j = 0; j < hits.get(i).size(); j++) {
                 Hit hit = hits.get(i).get(j);
@@ -56,11 +57,12 @@ final class Generalities {
                 }
                 open |= OPEN.contains(mention.assertion());
                 boolean event = hit.happens() && done;
+                leads |= !event && happened + general == 0;
                 happened += event ? 1 : 0;
                 general += event ? 0 : 1;
             }
         }
-        boolean most = happened == 0 ? before.ended() || open : general >= MOST * happened;
+        boolean most = happened == 0 ? before.ended() || open : general >= (leads ? 1 : MOST) * happened;
         return general > 0 && most;
     }
 }

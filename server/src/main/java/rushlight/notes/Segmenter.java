@@ -104,7 +104,11 @@ final class Segmenter {
         } else if (said.contains(Cues.Act.REPLAY) && latest > 0) {
             kind = Segment.Kind.REPLAY;
             rep = latest;
-        } else if (last && clause.begins() && latest > 0 && (general.isOutside(i, soFar) || isLastWord(i))) {
+        } else if (last
+                && clause.begins()
+                && latest > 0
+                && !said.contains(Cues.Act.OPENER)
+                && (general.isOutside(i, soFar) || isLastWord(i))) {
             kind = Segment.Kind.SUMMARY;
         } else if (kind == Segment.Kind.CHATTER
                 && (latest == 0 || (cut && i == 0))

@@ -14,6 +14,7 @@ import java.util.regex.Pattern;
  */
 public final class Tokenizer {
     private static final Pattern ACCENTS = Pattern.compile("\\p{M}+");
+    private static final String DROPPED = "in";
 
     private final Map<String, String> whole = new HashMap<>();
     private final Map<String, String> ends = new HashMap<>();
@@ -75,7 +76,7 @@ public final class Tokenizer {
     }
 
     private void word(String text, int from, int to, List<Token> found) {
-        String key = key(text.substring(from, to));
+        String key = spelledOut(key(text.substring(from, to)), text, to);
         String together = whole.get(key);
         if (together != null) {
             for (String part : together.split(" ", -1)) {
@@ -101,6 +102,15 @@ public final class Tokenizer {
             return;
         }
         add(found, text, from, to, key);
+    }
+
+    /** "Closin'" is "closing". */
+    private static String spelledOut(String key, String text, int to) {
+        boolean dropped = key.length() > DROPPED.length() + 1
+                && key.endsWith(DROPPED)
+                && to < text.length()
+                && isApostrophe(text.codePointAt(to));
+        return dropped ? key + "g" : key;
     }
 
     private void add(List<Token> found, String text, int from, int to, String key) {

@@ -56,6 +56,7 @@ final class Cues {
         BREAK(Role.SHOWING),
         NO_SUBJECT(Role.SHOWING),
         SIDE(Role.SHOWING),
+        NOT_SIDE(Role.SHOWING),
         HAND(Role.SHOWING),
         BODY(Role.SHOWING),
         ORDER(Role.SHOWING),

@@ -40,7 +40,7 @@ final class Nearby {
     /** The side, by the words nearest to it; those that name a part of the body or belong to another term say nothing of it. */
     Optional<String> side(Hit hit) {
         return showing.stream()
-                .filter(cue -> cue.act() == Cues.Act.SIDE && !isOfAnother(cue, hit) && !isOfBody(cue))
+                .filter(cue -> cue.act() == Cues.Act.SIDE && !isNoSide(cue) && !isOfAnother(cue, hit) && !isOfBody(cue))
                 .filter(cue -> isIn(cue, hit)
                         || isBefore(cue, hit)
                         || (isAfter(cue, hit, AFTER) && !isCut(hit.end(), cue.first()))
@@ -48,6 +48,11 @@ final class Nearby {
                 .min(Comparator.comparingInt(cue -> distance(cue, hit)))
                 .map(Cues.Found::value)
                 .or(() -> sideBefore(hit));
+    }
+
+    /** "Right under the chin" is no side. */
+    private boolean isNoSide(Cues.Found side) {
+        return showing.stream().anyMatch(cue -> cue.act() == Cues.Act.NOT_SIDE && cue.first() == side.first());
     }
 
     /** "Comes inside with the rip", "inside counter, arm over": how he goes there, he does on that side. */

@@ -15,6 +15,7 @@ import java.util.regex.Pattern;
 public final class Tokenizer {
     private static final Pattern ACCENTS = Pattern.compile("\\p{M}+");
     private static final String DROPPED = "in";
+    private static final int AND = '&';
 
     private final Map<String, String> whole = new HashMap<>();
     private final Map<String, String> ends = new HashMap<>();
@@ -47,8 +48,8 @@ public final class Tokenizer {
         while (at < text.length()) {
             int c = text.codePointAt(at);
             int next = at + Character.charCount(c);
-            if (isWordPart(c)) {
-                int end = endOfWord(text, next);
+            if (isWordPart(c) || c == AND) {
+                int end = c == AND ? next : endOfWord(text, next);
                 word(text, at, end, found);
                 at = end;
             } else {

@@ -36,7 +36,10 @@ final class Generalities {
         return true;
     }
 
-    /** Whether the last line of the notes, from a clause that begins it, speaks in general after a rep was told. */
+    /**
+     * Whether the last line of the notes, from a clause that begins it, speaks in general after a rep was told; one that
+     * begins with the player in general may tell of as many events as traits.
+     */
     boolean isOutside(int first, Openings.SoFar before) {
         int cue = clauses.get(first).cue();
         if (!before.told() || clauses.get(clauses.size() - 1).cue() != cue) {

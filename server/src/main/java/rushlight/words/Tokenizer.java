@@ -14,7 +14,7 @@ import java.util.regex.Pattern;
  */
 public final class Tokenizer {
     private static final Pattern ACCENTS = Pattern.compile("\\p{M}+");
-    private static final String DROPPED = "in";
+    private static final Pattern WITHOUT_G = Pattern.compile(".*[aeiouy].*in");
     private static final int AND = '&';
 
     private final Map<String, String> whole = new HashMap<>();
@@ -105,12 +105,11 @@ public final class Tokenizer {
         add(found, text, from, to, key);
     }
 
-    /** "Closin'" is "closing". */
+    /** "Closin'" is "closing", but the spin of 'a spin' is none: what is left of a word that lost its g has a vowel. */
     private static String spelledOut(String key, String text, int to) {
-        boolean dropped = key.length() > DROPPED.length() + 1
-                && key.endsWith(DROPPED)
-                && to < text.length()
-                && isApostrophe(text.codePointAt(to));
+        boolean dropped = to < text.length()
+                && isApostrophe(text.codePointAt(to))
+                && WITHOUT_G.matcher(key).matches();
         return dropped ? key + "g" : key;
     }
 

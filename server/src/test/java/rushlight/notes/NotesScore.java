@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import rushlight.knowledge.Ontology;
 import rushlight.knowledge.Taxonomy;
 
@@ -47,8 +48,14 @@ public final class NotesScore {
 
     /** The score of a reader; where {@code narrower} holds, a narrower concept stands for the one marked. */
     static Score of(List<Gold> all, NoteReader reader, Taxonomy taxonomy, boolean narrower) {
+        return of(all, reader, taxonomy, narrower, concept -> true);
+    }
+
+    private static Score of(
+            List<Gold> all, NoteReader reader, Taxonomy taxonomy, boolean narrower, Predicate<String> lookedFor) {
         Score score = new Score(narrower ? taxonomy::isA : String::equals, slug -> NotesScore.group(taxonomy, slug));
-        all.forEach(gold -> score.add(gold, reader.read(narration(gold), gold.prospect())));
+        all.forEach(gold -> score.add(
+                gold, Proposal.of(reader.read(narration(gold), gold.prospect())).ofConcepts(lookedFor)));
         return score;
     }
 
@@ -62,13 +69,20 @@ public final class NotesScore {
 
     public static void main(String[] args) throws IOException {
         if (args.length == 0) {
-            System.err.println("server/bench score FILE [tuned]");
+            System.err.println("server/bench score FILE [tuned] [CONCEPTS]");
             System.exit(2);
         }
         Path file = Path.of(args[0]);
         boolean seen = args.length > 1 && args[1].equals("tuned");
         Taxonomy taxonomy = Taxonomy.of(Ontology.packaged());
-        Score score = of(Gold.of(file), NoteReader.of(taxonomy), taxonomy, true);
-        System.out.print(write(String.valueOf(file.getFileName()).replaceFirst("\\.[a-z]+$", ""), score, seen));
+        Predicate<String> lookedFor = concept -> true;
+        String name = String.valueOf(file.getFileName()).replaceFirst("\\.[a-z]+$", "");
+        if (args.length > (seen ? 2 : 1)) {
+            List<String> listed = Files.readAllLines(Path.of(args[seen ? 2 : 1]));
+            lookedFor = concept -> listed.stream().anyMatch(wide -> taxonomy.isA(concept, wide));
+            name += "-listed";
+        }
+        Score score = of(Gold.of(file), NoteReader.of(taxonomy), taxonomy, true, lookedFor);
+        System.out.print(write(name, score, seen));
     }
 }

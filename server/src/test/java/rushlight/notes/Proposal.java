@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /**
@@ -41,6 +42,13 @@ record Proposal(
         /** Those a person is shown. */
         List<Proposal> live() {
             return mentions.stream().filter(m -> !m.aside()).toList();
+        }
+
+        /** Those only that name a concept that was looked for: of another, marks that do not have it say nothing. */
+        All ofConcepts(Predicate<String> lookedFor) {
+            return new All(
+                    segments,
+                    mentions.stream().filter(m -> lookedFor.test(m.concept())).toList());
         }
     }
 

@@ -60,7 +60,7 @@ public record Finding(
         public Optional<String> said(Rate rate) {
             return sentence.map(pattern -> pattern.replace("{events}", Integer.toString(rate.events()))
                     .replace("{opportunities}", Integer.toString(rate.opportunities()))
-                    .replace("{rate}", Math.round(100 * rate.share().orElse(0)) + " %"));
+                    .replace("{rate}", Sentences.percent(rate.share().orElse(0))));
         }
     }
 

@@ -24,7 +24,7 @@ import rushlight.findings.Measure;
 import rushlight.findings.Polarity;
 import rushlight.situation.Situation;
 
-/** What answers a reading on the invented LEAGUE.archive(). */
+/** What answers a reading on the invented league. */
 @DisplayNameGeneration(DisplayNameGenerator.ReplaceUnderscores.class)
 class AskerTest {
     private static final Answers.Window ALL = Answers.Window.first(1_000);

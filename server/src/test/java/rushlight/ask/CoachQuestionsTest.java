@@ -15,7 +15,7 @@ import rushlight.archive.ImportedLeague;
 import rushlight.film.Prospect;
 import rushlight.situation.Situation;
 
-/** What a coach asks in his own words, the whole way from the question to the answer, on the invented LEAGUE.archive(). */
+/** What a coach asks in his own words, the whole way from the question to the answer, on the invented league. */
 @DisplayNameGeneration(ReplaceUnderscores.class)
 class CoachQuestionsTest {
     @RegisterExtension

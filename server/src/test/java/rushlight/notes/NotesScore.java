@@ -77,8 +77,9 @@ public final class NotesScore {
         Taxonomy taxonomy = Taxonomy.of(Ontology.packaged());
         Predicate<String> lookedFor = concept -> true;
         String name = String.valueOf(file.getFileName()).replaceFirst("\\.[a-z]+$", "");
-        if (args.length > (seen ? 2 : 1)) {
-            List<String> listed = Files.readAllLines(Path.of(args[seen ? 2 : 1]));
+        int next = seen ? 2 : 1;
+        if (args.length > next) {
+            List<String> listed = Files.readAllLines(Path.of(args[next]));
             lookedFor = concept -> listed.stream().anyMatch(wide -> taxonomy.isA(concept, wide));
             name += "-listed";
         }

@@ -3,19 +3,15 @@ package rushlight.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import rushlight.archive.Archive;
-import rushlight.archive.DemoLeague;
+import rushlight.archive.ImportedLeague;
 import rushlight.archive.Plans;
 import rushlight.findings.Assessment;
 import rushlight.plan.Plan;
@@ -28,38 +24,25 @@ import rushlight.store.KeptPlans.Kept;
 class StandingPlansTest {
     private static final String ASKED = "{\"weeks\": 1, \"sessions\": 2}";
 
-    @TempDir
-    private static Path folder;
-
-    private static Archive archive;
-
-    @BeforeAll
-    static void a_league_is_there() {
-        archive = Archive.open(folder.resolve("data"));
-        DemoLeague.into(archive);
-    }
-
-    @AfterAll
-    static void closes() {
-        archive.close();
-    }
+    @RegisterExtension
+    private static final ImportedLeague LEAGUE = new ImportedLeague();
 
     @Test
     void a_plan_that_was_kept_stands_until_it_is_taken_back() {
-        Assessment man = archive.assess("lucan-whitlow").orElseThrow();
+        Assessment man = LEAGUE.archive().assess("lucan-whitlow").orElseThrow();
         Kept kept = keep(man, sheet(man));
 
         Material.Planned standing = plans().of(man);
 
         assertThat(standing.which()).isEqualTo("The plan of Ansel Reddick, kept on " + day(kept) + ".");
         assertThat(weeks(standing)).hasSize(1);
-        Plans.of(archive).takeBack(kept, kept.version());
+        Plans.of(LEAGUE.archive()).takeBack(kept, kept.version());
         assertThat(plans().of(man).which()).isEmpty();
     }
 
     @Test
     void one_that_breaks_a_limit_by_now_gives_way_to_a_new_one_and_says_so() {
-        Assessment man = archive.assess("teo-maravale").orElseThrow();
+        Assessment man = LEAGUE.archive().assess("teo-maravale").orElseThrow();
         PlanSheet sheet = sheet(man);
         PlanWeek week = sheet.weeks().get(0);
         PlanWeek.Session full = week.sessions().get(0);
@@ -92,8 +75,8 @@ class StandingPlansTest {
     @ParameterizedTest
     @ValueSource(strings = {"{\"weeks\": \"four\"}", "{}", "{\"workOn\": [{}], \"weeks\": []}"})
     void one_of_another_edition_that_cannot_be_read_gives_way_too(String sheet) {
-        Assessment man = archive.assess("tavish-mordell").orElseThrow();
-        Plans plans = Plans.of(archive);
+        Assessment man = LEAGUE.archive().assess("tavish-mordell").orElseThrow();
+        Plans plans = Plans.of(LEAGUE.archive());
         plans.keep("tavish-mordell", new Plans.Written(ASKED, sheet, "", ""), plans.newest("tavish-mordell"));
 
         assertThat(plans().of(man).which())
@@ -102,18 +85,20 @@ class StandingPlansTest {
     }
 
     private static ReportPlans plans() {
-        return new StandingPlans(archive, ReportPlans.made(archive.book()));
+        return new StandingPlans(
+                LEAGUE.archive(), ReportPlans.made(LEAGUE.archive().book()));
     }
 
     private static PlanSheet sheet(Assessment man) {
         PlanIn asked = Json.read(ASKED.getBytes(StandardCharsets.UTF_8), PlanIn.class);
-        PlanAnswer.Made made = (PlanAnswer.Made) archive.book().planner().plan(man, asked.request());
+        PlanAnswer.Made made =
+                (PlanAnswer.Made) LEAGUE.archive().book().planner().plan(man, asked.request());
         return PlanSheet.of(made.plan());
     }
 
     private static Kept keep(Assessment man, PlanSheet sheet) {
         Plans.Written written = new Plans.Written(ASKED, Json.compact(sheet), "Ansel Reddick", "");
-        return Plans.of(archive).keep(man.prospect().id(), written, 0).orElseThrow();
+        return Plans.of(LEAGUE.archive()).keep(man.prospect().id(), written, 0).orElseThrow();
     }
 
     private static PlanSheet with(PlanSheet sheet, PlanWeek week) {

@@ -32,15 +32,14 @@ import org.apache.pdfbox.text.TextPosition;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Element;
 import org.jsoup.select.Elements;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.DisplayNameGeneration;
 import org.junit.jupiter.api.DisplayNameGenerator.ReplaceUnderscores;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
-import rushlight.archive.Archive;
 import rushlight.archive.Book;
-import rushlight.archive.DemoLeague;
+import rushlight.archive.ImportedLeague;
 import rushlight.film.Opinion;
 import rushlight.film.Projection;
 import rushlight.film.Prospect;
@@ -61,7 +60,9 @@ class ReportOnPaperTest {
     @TempDir
     private static Path folder;
 
-    private static Archive archive;
+    @RegisterExtension
+    private static final ImportedLeague LEAGUE = new ImportedLeague();
+
     private static ProspectReports reports;
 
     /** Every report of the league on letter paper, made once: the page and the PDF by the prospect's name. */
@@ -73,20 +74,13 @@ class ReportOnPaperTest {
 
     @BeforeAll
     static void prints_everybody() {
-        archive = Archive.open(folder.resolve("data"));
-        DemoLeague.into(archive);
-        Book book = archive.book();
+        Book book = LEAGUE.archive().book();
         reports = new ProspectReports(book.ontology(), book.taxonomy(), book.handbook());
-        for (Prospect one : archive.prospects()) {
+        for (Prospect one : LEAGUE.archive().prospects()) {
             ProspectReports.Printed printed = reports.print(material(one.id()), Paper.LETTER);
             PAGES.put(one.name(), printed.html());
             PDFS.put(one.name(), printed.pdf());
         }
-    }
-
-    @AfterAll
-    static void closes() {
-        archive.close();
     }
 
     @Test
@@ -390,7 +384,8 @@ class ReportOnPaperTest {
         return MATERIALS.computeIfAbsent(
                 id,
                 one -> ReportMaterial.with(
-                        ReportMaterial.of(archive, one).orElseThrow(), ReportPlans.made(archive.book())));
+                        ReportMaterial.of(LEAGUE.archive(), one).orElseThrow(),
+                        ReportPlans.made(LEAGUE.archive().book())));
     }
 
     private static String onScreen(String page) {

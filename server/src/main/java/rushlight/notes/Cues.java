@@ -2,10 +2,8 @@ package rushlight.notes;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
 import rushlight.words.Lexicon;
@@ -114,7 +112,7 @@ final class Cues {
      * @param prospect words of the name of the player the notes are about
      */
     Marks in(List<Token> tokens, Set<String> prospect) {
-        Map<Role, List<Match<Meaning>>> all = byRole(tokens);
+        List<Match<Meaning>> all = matcher.all(tokens);
         List<Found> naming = new ArrayList<>(best(tokens, all, Role.NAMING));
         for (int i = 0; i < tokens.size(); i++) {
             if (prospect.contains(tokens.get(i).key())) {
@@ -126,33 +124,25 @@ final class Cues {
                 best(tokens, all, Role.ASSERTING),
                 best(tokens, all, Role.PARTING),
                 List.copyOf(naming),
-                all.getOrDefault(Role.SHOWING, List.of()).stream()
-                        .flatMap(Cues::each)
-                        .toList());
+                of(all, Role.SHOWING).stream().flatMap(Cues::each).toList());
     }
 
     /** Where the stretches of the notes begin. */
     List<Found> parting(List<Token> tokens) {
-        return best(tokens, byRole(tokens), Role.PARTING);
+        return best(tokens, matcher.all(tokens), Role.PARTING);
     }
 
-    private List<Found> best(List<Token> tokens, Map<Role, List<Match<Meaning>>> matches, Role role) {
-        return matcher.best(tokens, matches.getOrDefault(role, List.of())).stream()
+    private List<Found> best(List<Token> tokens, List<Match<Meaning>> all, Role role) {
+        return matcher.best(tokens, of(all, role)).stream()
                 .flatMap(Cues::each)
                 .filter(cue -> !cue.value().equals(ORDER) || isPlain(tokens.get(cue.first())))
                 .toList();
     }
 
-    private Map<Role, List<Match<Meaning>>> byRole(List<Token> tokens) {
-        Map<Role, List<Match<Meaning>>> matches = new EnumMap<>(Role.class);
-        for (Role role : Role.values()) {
-            matches.put(role, new ArrayList<>());
-        }
-        for (Match<Meaning> match : matcher.all(tokens)) {
-            matches.forEach((role, own) ->
-                    match.only(meaning -> meaning.act().role == role).ifPresent(own::add));
-        }
-        return matches;
+    private static List<Match<Meaning>> of(List<Match<Meaning>> all, Role role) {
+        return all.stream()
+                .flatMap(match -> match.only(meaning -> meaning.act().role == role).stream())
+                .toList();
     }
 
     /** "Get your hands inside" is a command, "gets a hand on him" is none. */

@@ -15,7 +15,6 @@ import java.util.regex.Pattern;
 public final class Tokenizer {
     private static final Pattern ACCENTS = Pattern.compile("\\p{M}+");
     private static final Pattern WITHOUT_G = Pattern.compile(".*[aeiouy].*in");
-    private static final int AND = '&';
 
     private final Map<String, String> whole = new HashMap<>();
     private final Map<String, String> ends = new HashMap<>();
@@ -48,18 +47,28 @@ public final class Tokenizer {
         while (at < text.length()) {
             int c = text.codePointAt(at);
             int next = at + Character.charCount(c);
-            if (isWordPart(c) || c == AND) {
-                int end = c == AND ? next : endOfWord(text, next);
+            if (isWordPart(c)) {
+                int end = endOfWord(text, next);
                 word(text, at, end, found);
                 at = end;
             } else {
                 if (isMark(c)) {
-                    found.add(new Token(text.substring(at, next), text.substring(at, next), at, next, false, false));
+                    mark(text, at, next, found);
                 }
                 at = next;
             }
         }
         return List.copyOf(found);
+    }
+
+    /** A mark that the spellings name is a word. */
+    private void mark(String text, int from, int to, List<Token> found) {
+        String mark = text.substring(from, to);
+        if (whole.containsKey(mark)) {
+            word(text, from, to, found);
+        } else {
+            found.add(new Token(mark, mark, from, to, false, false));
+        }
     }
 
     private static int endOfWord(String text, int from) {

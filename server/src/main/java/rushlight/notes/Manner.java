@@ -2,6 +2,7 @@ package rushlight.notes;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import rushlight.words.Token;
 
 /** How notes are told: in a few words a line, or in long lines that each tell one thing; and how long the speaker is silent. */
@@ -9,6 +10,9 @@ final class Manner {
     private static final double WORDS_OF_TERSE = 6;
     private static final int WORDS_OF_PARAGRAPH = 14;
     private static final double MOST = 0.8;
+
+    /** No rep is over, and the next one on the screen, in so many seconds. */
+    private static final double SHORTEST_REP = 3;
 
     private final Narration notes;
     private final boolean terse;
@@ -36,6 +40,16 @@ final class Manner {
     /** Whether the speaker was silent before a cue for longer than he is as a rule. */
     boolean isSilenceBefore(int cue) {
         return gap(cue) >= silence;
+    }
+
+    /** Whether a line was written so soon after the one before that both are of one rep; lines without a time never are. */
+    boolean isOfSameRep(int cue) {
+        if (cue == 0) {
+            return false;
+        }
+        OptionalDouble before = notes.cues().get(cue - 1).start();
+        OptionalDouble now = notes.cues().get(cue).start();
+        return before.isPresent() && now.isPresent() && now.getAsDouble() - before.getAsDouble() < SHORTEST_REP;
     }
 
     private boolean isTerse(long words, long ends) {

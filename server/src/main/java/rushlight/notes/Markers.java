@@ -114,7 +114,7 @@ final class Markers {
                 case "first" -> begins && alone;
                 case "count" -> begins && alone && !looksAgain(own.cue(), clause);
                 case "begins" -> begins;
-                case "sentence" -> edges.isSentence(clause) && cue.first() == own.first();
+                case "sentence" -> edges.isSentence(clause) && isNothing(own.first(), cue.first());
                 case "told" -> begins && told;
                 case "leads" -> edges.wordsBefore(cue.first()) <= Openings.SHORT;
                 case "number" ->

@@ -33,6 +33,7 @@ final class Openings {
     private static final int SAME_LOOK = -1;
     private static final Set<String> NOWS = SmallWords.of("now");
     private static final Set<String> GOING_ON = SmallWords.of("going-on");
+    private static final Set<String> OF_THE_SAME = SmallWords.of("of-the-same");
     private static final Set<String> MEN = SmallWords.of("some-man");
 
     /**
@@ -103,9 +104,12 @@ final class Openings {
         if (!before.heard() && kind == Segment.Kind.REP) {
             return false;
         }
+        if (clause.begins() && !opener && manner.isOfSameRep(clause.cue())) {
+            return false;
+        }
         boolean sentence = isSentence(at);
         boolean ownTime = notes.format() == Format.PLAIN || manner.terse();
-        boolean next = ownTime && clause.begins() && before.ended();
+        boolean next = ownTime && clause.begins() && before.ended() && !goesOn(at);
         if (isEnding(at) && !opener && !next) {
             return false;
         }
@@ -128,7 +132,7 @@ final class Openings {
         sum += now ? NOW : 0;
         if (clause.begins() && happens(at)) {
             sum += goesOn(at) ? 0 : NEW_WORDS;
-            sum += notes.format() == Format.PLAIN && !manner.terse() ? OWN_TIME : 0;
+            sum += notes.format() == Format.PLAIN && !manner.terse() && !isOfTheSame(at) ? OWN_TIME : 0;
             sum += manner.paragraphs() && before.told() && !goesOn(at) && isBlockers(at) ? PARAGRAPH : 0;
         }
         sum += clause.begins() && clause.cue() > 0 && manner.isSilenceBefore(clause.cue()) ? SILENCE : 0;
@@ -149,6 +153,14 @@ final class Openings {
     /** Whether a line goes on with what was said: "and he", "that is why". */
     private boolean goesOn(int at) {
         return GOING_ON.contains(tokens.get(clauses.get(at).first()).key());
+    }
+
+    /** Whether a line is joined to what was said of him before: "and he", "but once". */
+    private boolean isOfTheSame(int at) {
+        int first = clauses.get(at).first();
+        return goesOn(at)
+                && first + 1 < tokens.size()
+                && OF_THE_SAME.contains(tokens.get(first + 1).key());
     }
 
     /** Whether something is told to have happened in a line, not only wished or denied. */

@@ -109,7 +109,7 @@ final class Openings {
         }
         boolean sentence = isSentence(at);
         boolean ownTime = notes.format() == Format.PLAIN || manner.terse();
-        boolean next = ownTime && clause.begins() && before.ended() && !goesOn(at);
+        boolean next = ownTime && clause.begins() && before.ended() && !pointsBack(at);
         if (isEnding(at) && !opener && !next) {
             return false;
         }
@@ -161,6 +161,11 @@ final class Openings {
         return goesOn(at)
                 && first + 1 < tokens.size()
                 && OF_THE_SAME.contains(tokens.get(first + 1).key());
+    }
+
+    /** Whether an end is pointed at as that of the rep before: "that is a sack", "and he gets the hit". */
+    private boolean pointsBack(int at) {
+        return OF_THE_SAME.contains(tokens.get(clauses.get(at).first()).key()) || isOfTheSame(at);
     }
 
     /** Whether something is told to have happened in a line, not only wished or denied. */

@@ -31,7 +31,12 @@ record Senses(List<Terms.Place> meant, List<Terms.Place> otherwise) {
                 .toList();
         int at = 0;
         String phase = clauses.isEmpty() ? "" : phases.of(0);
+        BitSet known = new BitSet();
+        all.forEach(match -> known.set(match.first(), match.end()));
         for (Match<Terms.Term> match : all) {
+            if (isOfName(tokens, known, match)) {
+                continue;
+            }
             while (at + 1 < clauses.size() && match.first() >= clauses.get(at).end()) {
                 at++;
                 phase = phases.of(at);
@@ -50,6 +55,24 @@ record Senses(List<Terms.Place> meant, List<Terms.Place> otherwise) {
         meant.forEach(place -> taken.set(place.first(), place.end()));
         left.removeIf(match -> !taken.get(match.first(), match.end()).isEmpty());
         return new Senses(meant, terms.best(tokens, left));
+    }
+
+    /** "The Sable Coast tackle", "over in Tansy Bluff": written large in a sentence, beside a large word that means nothing here. */
+    private static boolean isOfName(List<Token> tokens, BitSet known, Match<Terms.Term> match) {
+        int at = match.first();
+        return match.length() == 1
+                && isLargeWithin(tokens, at)
+                && ((!known.get(at - 1) && isLargeWithin(tokens, at - 1))
+                        || (!known.get(at + 1) && isLargeWithin(tokens, at + 1)));
+    }
+
+    /** Whether a word is written with a capital, and small letters behind it, where no sentence begins. */
+    private static boolean isLargeWithin(List<Token> tokens, int at) {
+        if (at < 1 || at >= tokens.size() || !tokens.get(at - 1).word()) {
+            return false;
+        }
+        String text = tokens.get(at).text();
+        return text.length() > 1 && Character.isUpperCase(text.charAt(0)) && Character.isLowerCase(text.charAt(1));
     }
 
     private static List<Terms.Term> fitting(

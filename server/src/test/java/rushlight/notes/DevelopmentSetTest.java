@@ -91,7 +91,7 @@ class DevelopmentSetTest {
     @ParameterizedTest
     @CsvSource({
         "third-set, 0.90, 0.91, 0.92, 0.78, 0",
-        "fourth-set, 0.85, 0.82, 0.92, 0.58, 0",
+        "fourth-set, 0.85, 0.82, 0.93, 0.56, 0",
         "fifth-set, 0.88, 0.82, 0.94, 0.72, 0.07",
         "sixth-set, 0.83, 0.77, 0.93, 0.54, 0.07",
         "eighth-set, 0.70, 0.56, 0.81, 0.40, 0.08"

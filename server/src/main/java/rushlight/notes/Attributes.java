@@ -149,7 +149,8 @@ final class Attributes {
         if (acts.contains(Cues.Act.NEG)
                 || acts.contains(Cues.Act.FAKE)
                 || failed
-                || hit.term().sense().absent()) {
+                || hit.term().sense().absent()
+                || scope.isDeniedBefore(hit)) {
             return Assertion.NOT_PERFORMED;
         }
         if (acts.contains(Cues.Act.TEND) && hit.kind().rank() != TRAIT) {

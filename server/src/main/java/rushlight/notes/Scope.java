@@ -10,6 +10,7 @@ final class Scope {
     private static final int REACH = 8;
     private static final int REACH_SPOKEN = 6;
     private static final int REACH_IF = 14;
+    private static final int REACH_LIST = 18;
     private static final int BACK = 5;
     private static final int SHORT_FORM = 3;
     private static final Set<String> THEN = SmallWords.of("and-then");
@@ -20,12 +21,15 @@ final class Scope {
     /** What is wished or doubted is so even where the words belong to the name: "could have pulled him". */
     private static final Set<Cues.Act> OPEN = EnumSet.of(Cues.Act.HYP, Cues.Act.WANT, Cues.Act.UNC);
 
+    private static final Set<Cues.Act> LISTED = EnumSet.of(Cues.Act.NEG, Cues.Act.WANT);
+    private static final Set<String> LACKING = SmallWords.of("lacking");
     private static final Set<Cues.Act> DENIALS = EnumSet.of(Cues.Act.NEG, Cues.Act.FAKE, Cues.Act.ATTEMPT);
     private static final List<String> FORMS = List.of("s", "ed");
 
     private final List<Token> tokens;
     private final Nearby nearby;
     private final List<Terms.Place> here;
+    private final Listing list;
 
     /**
      * @param here where words of the clause mean a term
@@ -34,6 +38,7 @@ final class Scope {
         this.tokens = tokens;
         this.nearby = nearby;
         this.here = here;
+        this.list = new Listing(tokens, here);
     }
 
     /** Whether a cue says something of a term in the same clause. */
@@ -65,7 +70,7 @@ final class Scope {
                     && (last || !nearby.isCut(hit.end(), cue.first()));
         }
         if (nearby.isCut(cue.end(), hit.first())) {
-            return false;
+            return goesOnTo(hit, cue);
         }
         if (DENIALS.contains(cue.act()) && actsAnew(cue, hit)) {
             return false;
@@ -75,6 +80,40 @@ final class Scope {
         }
         int reach = cue.value().equals("far") ? REACH_IF : clause.spoken() ? REACH_SPOKEN : REACH;
         return cue.end() <= hit.first() && hit.first() - cue.end() < reach && cue.act() != Cues.Act.PSEUDO;
+    }
+
+    /** "Needs anchor, better hands and a plan": what is denied or wished of the first in a list is so of the others. */
+    private boolean goesOnTo(Hit hit, Cues.Found cue) {
+        return LISTED.contains(cue.act())
+                && hit.first() - cue.end() < REACH_LIST
+                && list.head(cue, hit)
+                        .filter(head -> !nearby.isCut(cue.first(), head.first()))
+                        .flatMap(head -> list.to(hit, head))
+                        .filter(join -> join == Listing.Join.OR || isListed(hit, cue, join))
+                        .isPresent();
+    }
+
+    /** Without an "or" an end is told, and a verb says what he does: "no counter, stonewalled", "does not rip, and bulls". */
+    private boolean isListed(Hit hit, Cues.Found cue, Listing.Join join) {
+        boolean denies = cue.act() == Cues.Act.NEG
+                && !LACKING.contains(tokens.get(cue.end() - 1).key());
+        boolean thing = list.isThing(hit) || !hit.kind().step();
+        return !hit.isEnd() && (join == Listing.Join.AND ? thing || !isForm(hit) : thing && !denies);
+    }
+
+    /** Whether the list that begins with a term which denies itself, "no bend", goes on to another one. */
+    boolean isDeniedBefore(Hit hit) {
+        return here.stream()
+                .filter(place -> place.end() <= hit.first()
+                        && place.terms().get(0).sense().absent())
+                .anyMatch(place -> list.to(hit, place)
+                        .filter(join -> join == Listing.Join.OR)
+                        .isPresent());
+    }
+
+    private boolean isForm(Hit hit) {
+        String key = tokens.get(hit.first()).key();
+        return key.length() > SHORT_FORM && FORMS.stream().anyMatch(key::endsWith);
     }
 
     /** "Never threatens the edge" is a fault of its own, and denies nothing behind it. */
@@ -96,12 +135,10 @@ final class Scope {
 
     /** "Does not bite and sets the edge", "fakes it and goes outside": what he does then, in a form of its own, he does. */
     private boolean actsAnew(Cues.Found cue, Hit hit) {
-        String key = tokens.get(hit.first()).key();
-        boolean form = key.length() > SHORT_FORM && FORMS.stream().anyMatch(key::endsWith);
         boolean verb =
                 cue.act() != Cues.Act.NEG || tokens.get(cue.end() - 1).key().equals("not");
         return verb
-                && form
+                && isForm(hit)
                 && hit.first() > cue.end()
                 && THEN.contains(tokens.get(hit.first() - 1).key());
     }

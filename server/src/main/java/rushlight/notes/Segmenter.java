@@ -118,9 +118,7 @@ final class Segmenter {
                 && openings.opens(
                         i, soFar, kind, said.contains(Cues.Act.OPENER), markers.ofLine(i, soFar.told(), latest == 0))) {
             if (latest == 1 && rep == 1 && !isRep()) {
-                parts.replaceAll(part -> new Part(Segment.Kind.CHATTER, 0));
-                latest = 0;
-                counted = true;
+                takeBackFirst();
             }
             open();
         } else if (latest == 0 && said.contains(Cues.Act.OPENER)) {
@@ -161,11 +159,10 @@ final class Segmenter {
         boolean first = cues.of(i).stream()
                 .anyMatch(cue -> cue.act() == Cues.Act.BOUNDARY && cue.value().equals("one"));
         counted |= first && latest == 0;
-        boolean led = latest == 1 && rep == 1 && (!happened || (first && !soFar.isWhole()));
+        boolean idle = !happened && !(counted && soFar.heard());
+        boolean led = latest == 1 && rep == 1 && (idle || (first && !soFar.isWhole()));
         if (led) {
-            parts.replaceAll(part -> new Part(Segment.Kind.CHATTER, 0));
-            latest = 0;
-            counted = true;
+            takeBackFirst();
         }
         boolean breath = clause.cue() == openedIn
                 && (clause.first() - openedAt <= BREATH || (!edges.isSentence(i) && !clause.spoken()));
@@ -174,6 +171,18 @@ final class Segmenter {
         }
         openedIn = clause.cue();
         openedAt = clause.first();
+    }
+
+    /** What seemed the first rep is none; where another look at it tells of something, that was the rep. */
+    private void takeBackFirst() {
+        boolean seen = false;
+        for (int i = 0; i < parts.size(); i++) {
+            seen |= parts.get(i).kind() == Segment.Kind.REPLAY && hits.get(i).stream().anyMatch(Hit::happens);
+        }
+        Part rest = seen ? new Part(Segment.Kind.REP, 1) : new Part(Segment.Kind.CHATTER, 0);
+        parts.replaceAll(part -> part.kind() == Segment.Kind.REPLAY ? rest : new Part(Segment.Kind.CHATTER, 0));
+        latest = seen ? 1 : 0;
+        counted = true;
     }
 
     private void open() {

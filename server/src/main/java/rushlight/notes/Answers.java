@@ -8,6 +8,7 @@ import rushlight.words.Token;
 /** What is answered to the questions of a stretch: "Did he rip? No." */
 final class Answers {
     private static final String YES = "yes";
+    private static final int FEW = 5;
     private static final Set<String> ASKING = SmallWords.of("asking");
 
     private final List<Clause> clauses;
@@ -32,6 +33,28 @@ final class Answers {
                 .max((a, b) -> Integer.compare(a.end(), b.end()))
                 .filter(cue -> !cue.value().equals(YES) || isWhole(cue) || cue.end() - cue.first() > 1)
                 .map(cue -> cue.value().equals(YES));
+    }
+
+    /**
+     * Whether a few words are denied right behind the term they name: "bend, no."
+     *
+     * @param here where words of the clause mean a term
+     */
+    boolean denies(int clause, List<Terms.Place> here) {
+        Clause own = clauses.get(clause);
+        return !own.question()
+                && own.end() - own.first() <= FEW
+                && shown.of(clause).stream()
+                        .anyMatch(cue -> cue.act() == Cues.Act.ANSWER
+                                && !cue.value().equals(YES)
+                                && cue.first() > own.first()
+                                && cue.end() == own.end()
+                                && isWhole(cue)
+                                && here.stream().anyMatch(place -> place.end() == endBefore(cue)));
+    }
+
+    private int endBefore(Cues.Found cue) {
+        return tokens.get(cue.first() - 1).word() ? cue.first() : cue.first() - 1;
     }
 
     /** "And now what? No answer.": nobody says yes or no to it. */

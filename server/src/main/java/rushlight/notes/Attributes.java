@@ -125,7 +125,8 @@ final class Attributes {
             }
         }
         if (answer.isPresent()) {
-            because.add(answer.get() ? "asked and affirmed" : "asked and denied");
+            because.add(
+                    !clause.question() ? "denied behind it" : answer.get() ? "asked and affirmed" : "asked and denied");
             return answer.get() ? Assertion.PERFORMED : Assertion.NOT_PERFORMED;
         }
         boolean act = hit.kind().rank() <= STEPS_TO || hit.kind().rank() == FAULT;

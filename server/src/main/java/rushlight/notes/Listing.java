@@ -72,7 +72,8 @@ final class Listing {
         String first = tokens.get(hit.first()).key();
         return LEADS.contains(first)
                 || THINGS.contains(first)
-                || (hit.first() > 0 && LEADS.contains(tokens.get(hit.first() - 1).key()));
+                || (hit.first() > 0
+                        && LEADS.contains(tokens.get(hit.first() - 1).key()));
     }
 
     private Optional<Join> between(int from, int to) {
@@ -90,7 +91,9 @@ final class Listing {
             }
             i = or < to && OR.contains(tokens.get(or).key()) ? or : i;
         }
-        if (i < to && (OR.contains(tokens.get(i).key()) || AND.contains(tokens.get(i).key()))) {
+        if (i < to
+                && (OR.contains(tokens.get(i).key())
+                        || AND.contains(tokens.get(i).key()))) {
             join = Optional.of(OR.contains(tokens.get(i).key()) ? Join.OR : Join.AND);
             i++;
         }

@@ -22,6 +22,7 @@ final class Scope {
     private static final Set<Cues.Act> OPEN = EnumSet.of(Cues.Act.HYP, Cues.Act.WANT, Cues.Act.UNC);
 
     private static final Set<Cues.Act> LISTED = EnumSet.of(Cues.Act.NEG, Cues.Act.WANT);
+    private static final Set<String> NOES = SmallWords.of("noes");
     private static final Set<String> LACKING = SmallWords.of("lacking");
     private static final Set<Cues.Act> DENIALS = EnumSet.of(Cues.Act.NEG, Cues.Act.FAKE, Cues.Act.ATTEMPT);
     private static final List<String> FORMS = List.of("s", "ed");
@@ -53,7 +54,7 @@ final class Scope {
         if (order) {
             return isOrder(cue.first(), clause) && hit.end() > cue.end() && hit.first() - cue.end() < REACH;
         }
-        if (cue.act() == Cues.Act.NEG && isOfTerm(cue, hit)) {
+        if (cue.act() == Cues.Act.NEG && (isOfTerm(cue, hit) || deniesItself(cue, hit))) {
             return false;
         }
         if (cue.value().equals("joined")) {
@@ -116,13 +117,22 @@ final class Scope {
         return key.length() > SHORT_FORM && FORMS.stream().anyMatch(key::endsWith);
     }
 
+    /** "Nobody is there, no pressure": what says no by itself is not turned round by another no. */
+    private boolean deniesItself(Cues.Found cue, Hit hit) {
+        return cue.end() <= hit.first() && NOES.contains(tokens.get(hit.first()).key());
+    }
+
     /** "Never threatens the edge" is a fault of its own, and denies nothing behind it. */
     private boolean isOfTerm(Cues.Found cue, Hit hit) {
         return here.stream().anyMatch(term -> term.holds(cue.first(), cue.end()) && term.end() <= hit.first());
     }
 
-    /** A command stands at the beginning of its sentence; without marks nobody can tell. */
-    private boolean isOrder(int first, Clause clause) {
+    /** A command stands at the beginning of its sentence, or behind a "now"; without marks nobody can tell. */
+    private boolean isOrder(int at, Clause clause) {
+        int first = at;
+        while (first > clause.first() && LEADS.contains(tokens.get(first - 1).key())) {
+            first--;
+        }
         return first == clause.first() && !clause.spoken() && (clause.begins() || Edges.ends(tokens.get(first - 1)));
     }
 
@@ -145,11 +155,7 @@ final class Scope {
 
     /** "Chop it", "now take the inside": a bare verb that leads its sentence, and goes on with what it is done to or only commands. */
     boolean isCommand(Hit hit, Clause clause) {
-        int lead = hit.first();
-        while (lead > clause.first() && LEADS.contains(tokens.get(lead - 1).key())) {
-            lead--;
-        }
-        if (!isOrder(lead, clause)
+        if (!isOrder(hit.first(), clause)
                 || hit.kind().actor() != Actor.PROSPECT
                 || !hit.kind().step()) {
             return false;

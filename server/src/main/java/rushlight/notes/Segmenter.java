@@ -177,7 +177,8 @@ final class Segmenter {
     private void takeBackFirst() {
         boolean seen = false;
         for (int i = 0; i < parts.size(); i++) {
-            seen |= parts.get(i).kind() == Segment.Kind.REPLAY && hits.get(i).stream().anyMatch(Hit::happens);
+            seen |= parts.get(i).kind() == Segment.Kind.REPLAY
+                    && hits.get(i).stream().anyMatch(Hit::happens);
         }
         Part rest = seen ? new Part(Segment.Kind.REP, 1) : new Part(Segment.Kind.CHATTER, 0);
         parts.replaceAll(part -> part.kind() == Segment.Kind.REPLAY ? rest : new Part(Segment.Kind.CHATTER, 0));

@@ -50,7 +50,9 @@ final class StretchReader {
         ByClause<Terms.Place> otherwiseIn = ByClause.of(clauses, senses.otherwise(), Terms.Place::first);
         List<List<Hit>> hits = new ArrayList<>();
         for (int i = 0; i < clauses.size(); i++) {
-            Attributes here = attributes.get(i).with(meantIn.of(i), answers.to(i));
+            Attributes here = attributes
+                    .get(i)
+                    .with(meantIn.of(i), answers.denies(i, meantIn.of(i)) ? Optional.of(false) : answers.to(i));
             attributes.set(i, here);
             hits.add(hits(tokens, clauses.get(i), meantIn.of(i), shownIn.of(i)));
             otherwiseIn.of(i).stream()

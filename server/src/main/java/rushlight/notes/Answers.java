@@ -5,10 +5,12 @@ import java.util.Optional;
 import java.util.Set;
 import rushlight.words.Token;
 
-/** What is answered to the questions of a stretch: "Did he rip? No." */
+/** What is answered to the questions of a stretch, "Did he rip? No.", or denied behind a single word: "Bend, no." */
 final class Answers {
     private static final String YES = "yes";
-    private static final int FEW = 5;
+    private static final int LEAD = 1;
+    private static final Set<String> NO = SmallWords.of("flat-no");
+    private static final Set<String> NOES = SmallWords.of("noes");
     private static final Set<String> ASKING = SmallWords.of("asking");
 
     private final List<Clause> clauses;
@@ -36,25 +38,21 @@ final class Answers {
     }
 
     /**
-     * Whether a few words are denied right behind the term they name: "bend, no."
+     * Whether a clause names one thing and denies it: "bend, no."
      *
      * @param here where words of the clause mean a term
      */
     boolean denies(int clause, List<Terms.Place> here) {
         Clause own = clauses.get(clause);
+        int last = own.end() - 1;
         return !own.question()
-                && own.end() - own.first() <= FEW
-                && shown.of(clause).stream()
-                        .anyMatch(cue -> cue.act() == Cues.Act.ANSWER
-                                && !cue.value().equals(YES)
-                                && cue.first() > own.first()
-                                && cue.end() == own.end()
-                                && isWhole(cue)
-                                && here.stream().anyMatch(place -> place.end() == endBefore(cue)));
-    }
-
-    private int endBefore(Cues.Found cue) {
-        return tokens.get(cue.first() - 1).word() ? cue.first() : cue.first() - 1;
+                && here.size() == 1
+                && last > own.first()
+                && here.get(0).first() - own.first() <= LEAD
+                && here.get(0).end() == (tokens.get(last - 1).word() ? last : last - 1)
+                && !NOES.contains(tokens.get(here.get(0).first()).key())
+                && NO.contains(tokens.get(last).key())
+                && (own.end() >= tokens.size() || !tokens.get(own.end()).word());
     }
 
     /** "And now what? No answer.": nobody says yes or no to it. */

@@ -46,7 +46,7 @@ final class Attributes {
         this.nearby = nearby;
     }
 
-    /** The same, with the places of the clause where words mean a term, and what is answered where it asks. */
+    /** The same, with the places of the clause where words mean a term, and what is answered where it asks, or denied behind it. */
     Attributes with(List<Terms.Place> places, Optional<Boolean> answered) {
         return new Attributes(tokens, asserting, naming, nearby.among(places), places, answered);
     }
@@ -125,8 +125,7 @@ final class Attributes {
             }
         }
         if (answer.isPresent()) {
-            because.add(
-                    !clause.question() ? "denied behind it" : answer.get() ? "asked and affirmed" : "asked and denied");
+            because.add(answered(clause, answer.get()));
             return answer.get() ? Assertion.PERFORMED : Assertion.NOT_PERFORMED;
         }
         boolean act = hit.kind().rank() <= STEPS_TO || hit.kind().rank() == FAULT;
@@ -151,7 +150,7 @@ final class Attributes {
                 || acts.contains(Cues.Act.FAKE)
                 || failed
                 || hit.term().sense().absent()
-                || scope.isDeniedBefore(hit)) {
+                || isDeniedInList(hit, because)) {
             return Assertion.NOT_PERFORMED;
         }
         if (acts.contains(Cues.Act.TEND) && hit.kind().rank() != TRAIT) {
@@ -163,6 +162,19 @@ final class Attributes {
             return Assertion.UNCERTAIN;
         }
         return segment == Segment.Kind.SUMMARY && act ? Assertion.TENDENCY : Assertion.PERFORMED;
+    }
+
+    private static String answered(Clause clause, boolean yes) {
+        if (!clause.question()) {
+            return "denied behind it";
+        }
+        return yes ? "asked and affirmed" : "asked and denied";
+    }
+
+    private boolean isDeniedInList(Hit hit, List<String> because) {
+        Optional<Terms.Place> head = scope.deniedWith(hit);
+        head.ifPresent(place -> because.add("neg: " + words(place.first(), place.end())));
+        return head.isPresent();
     }
 
     /** Whether the words speak of another rep: "like the one before, where he spun". */
@@ -184,7 +196,11 @@ final class Attributes {
     }
 
     private String words(Cues.Found cue) {
-        return tokens.subList(cue.first(), cue.end()).stream().map(Token::key).collect(Collectors.joining(" "));
+        return words(cue.first(), cue.end());
+    }
+
+    private String words(int from, int to) {
+        return tokens.subList(from, to).stream().map(Token::key).collect(Collectors.joining(" "));
     }
 
     private Actor actor(Hit hit, List<String> because) {

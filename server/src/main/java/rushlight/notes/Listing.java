@@ -14,11 +14,11 @@ final class Listing {
         OR
     }
 
-    private static final Set<String> OR = SmallWords.of("or");
     private static final Set<String> AND = SmallWords.of("list-and");
     private static final Set<String> LEADS = SmallWords.of("item-leads");
     private static final Set<String> TAILS = SmallWords.of("item-tails");
     private static final Set<String> THINGS = SmallWords.of("item-things");
+    private static final Set<String> BETTER = SmallWords.of("item-better");
 
     /** So many words may be an item that is no term: "no sack, nothing at all, or hurry". */
     private static final int UNKNOWN = 3;
@@ -64,16 +64,27 @@ final class Listing {
     /** Whether an "or" goes on with something that is no term. */
     private boolean opensOr(int at) {
         int next = at < tokens.size() && tokens.get(at).text().equals(",") ? at + 1 : at;
-        return next < tokens.size() && OR.contains(tokens.get(next).key());
+        return next < tokens.size() && isOr(next);
     }
 
-    /** Whether a term stands there as a thing: "a spin", "better hands". */
+    /** Whether more of something is spoken of: "better pad level". */
+    boolean isBetter(Hit hit) {
+        return hit.first() > 0 && BETTER.contains(tokens.get(hit.first() - 1).key());
+    }
+
+    /** Whether a term stands there as a thing: "a spin", "better hands", "anchor". */
     boolean isThing(Hit hit) {
         String first = tokens.get(hit.first()).key();
-        return LEADS.contains(first)
+        return !hit.kind().step()
+                || LEADS.contains(first)
+                || isBetter(hit)
                 || THINGS.contains(first)
                 || (hit.first() > 0
                         && LEADS.contains(tokens.get(hit.first() - 1).key()));
+    }
+
+    private boolean isOr(int token) {
+        return Nearby.LISTS.contains(tokens.get(token).key());
     }
 
     private Optional<Join> between(int from, int to) {
@@ -83,21 +94,17 @@ final class Listing {
             join = Optional.of(Join.COMMA);
             i++;
             int or = i;
-            while (or < to
-                    && or - i <= UNKNOWN
-                    && tokens.get(or).word()
-                    && !OR.contains(tokens.get(or).key())) {
+            while (or < to && or - i <= UNKNOWN && tokens.get(or).word() && !isOr(or)) {
                 or++;
             }
-            i = or < to && OR.contains(tokens.get(or).key()) ? or : i;
+            i = or < to && isOr(or) ? or : i;
         }
-        if (i < to
-                && (OR.contains(tokens.get(i).key())
-                        || AND.contains(tokens.get(i).key()))) {
-            join = Optional.of(OR.contains(tokens.get(i).key()) ? Join.OR : Join.AND);
+        if (i < to && (isOr(i) || AND.contains(tokens.get(i).key()))) {
+            join = Optional.of(isOr(i) ? Join.OR : Join.AND);
             i++;
         }
-        boolean leads = tokens.subList(i, to).stream().allMatch(token -> LEADS.contains(token.key()));
+        boolean leads = tokens.subList(i, to).stream()
+                .allMatch(token -> LEADS.contains(token.key()) || BETTER.contains(token.key()));
         return leads ? join : Optional.empty();
     }
 
@@ -107,6 +114,6 @@ final class Listing {
             return false;
         }
         String next = tokens.get(hit.end()).key();
-        return !OR.contains(next) && !AND.contains(next) && !TAILS.contains(next);
+        return !isOr(hit.end()) && !AND.contains(next) && !TAILS.contains(next);
     }
 }

@@ -11,8 +11,8 @@ final class Manner {
     private static final int WORDS_OF_PARAGRAPH = 14;
     private static final double MOST = 0.8;
 
-    /** No rep is over, and the next one on the screen, in so many seconds. */
-    private static final double SHORTEST_REP = 3;
+    /** So many seconds after a line of a rep that is not over, nobody is at the next one. */
+    private static final double AT_ONCE = 3;
 
     private final Narration notes;
     private final boolean terse;
@@ -42,14 +42,15 @@ final class Manner {
         return gap(cue) >= silence;
     }
 
-    /** Whether a line was written so soon after the one before that both are of one rep; lines without a time never are. */
-    boolean isOfSameRep(int cue) {
+    /** Whether a line was written right after the one before; lines without a time, or with the same, or an earlier one, are not. */
+    boolean isAtOnce(int cue) {
         if (cue == 0) {
             return false;
         }
         OptionalDouble before = notes.cues().get(cue - 1).start();
         OptionalDouble now = notes.cues().get(cue).start();
-        return before.isPresent() && now.isPresent() && now.getAsDouble() - before.getAsDouble() < SHORTEST_REP;
+        double gap = before.isPresent() && now.isPresent() ? now.getAsDouble() - before.getAsDouble() : 0;
+        return gap > 0 && gap < AT_ONCE;
     }
 
     private boolean isTerse(long words, long ends) {

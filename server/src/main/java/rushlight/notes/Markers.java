@@ -115,6 +115,11 @@ final class Markers {
                 case "count" -> begins && alone && !looksAgain(own.cue(), clause);
                 case "begins" -> begins;
                 case "sentence" -> edges.isSentence(clause) && isNothing(own.first(), cue.first());
+                case "remark" ->
+                    edges.isSentence(clause)
+                            && isNothing(own.first(), cue.first())
+                            && (cue.end() >= tokens.size()
+                                    || (alone && !tokens.get(cue.end()).text().equals(",")));
                 case "told" -> begins && told;
                 case "leads" -> edges.wordsBefore(cue.first()) <= Openings.SHORT;
                 case "number" ->

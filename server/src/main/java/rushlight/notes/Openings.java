@@ -34,6 +34,7 @@ final class Openings {
     private static final Set<String> NOWS = SmallWords.of("now");
     private static final Set<String> GOING_ON = SmallWords.of("going-on");
     private static final Set<String> OF_THE_SAME = SmallWords.of("of-the-same");
+    private static final Set<String> THIS = SmallWords.of("definite");
     private static final Set<String> MEN = SmallWords.of("some-man");
 
     /**
@@ -104,9 +105,6 @@ final class Openings {
         if (!before.heard() && kind == Segment.Kind.REP) {
             return false;
         }
-        if (clause.begins() && !opener && manner.isOfSameRep(clause.cue())) {
-            return false;
-        }
         boolean sentence = isSentence(at);
         boolean ownTime = notes.format() == Format.PLAIN || manner.terse();
         boolean next = ownTime && clause.begins() && before.ended() && !pointsBack(at);
@@ -114,6 +112,9 @@ final class Openings {
             return false;
         }
         boolean place = hits.get(at).stream().anyMatch(hit -> isPlace(hit, clause)) || isPlacedFirst(at);
+        if (clause.begins() && !opener && manner.isAtOnce(clause.cue()) && !(place && before.isWhole())) {
+            return false;
+        }
         if (clause.begins() && !opener && !place && !happens(at)) {
             return false;
         }
@@ -165,7 +166,7 @@ final class Openings {
 
     /** Whether an end is pointed at as that of the rep before: "that is a sack", "and he gets the hit". */
     private boolean pointsBack(int at) {
-        return OF_THE_SAME.contains(tokens.get(clauses.get(at).first()).key()) || isOfTheSame(at);
+        return THIS.contains(tokens.get(clauses.get(at).first()).key()) || isOfTheSame(at);
     }
 
     /** Whether something is told to have happened in a line, not only wished or denied. */

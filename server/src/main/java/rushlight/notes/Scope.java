@@ -2,6 +2,7 @@ package rushlight.notes;
 
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import rushlight.words.Token;
 
@@ -14,6 +15,7 @@ final class Scope {
     private static final int BACK = 5;
     private static final int SHORT_FORM = 3;
     private static final Set<String> THEN = SmallWords.of("and-then");
+    private static final String NOW = "now";
     private static final Set<String> LEADS = SmallWords.of("now");
     private static final Set<String> VERBS = SmallWords.of("order");
     private static final Set<String> OBJECTS = SmallWords.of("order-object");
@@ -23,7 +25,7 @@ final class Scope {
 
     private static final Set<Cues.Act> LISTED = EnumSet.of(Cues.Act.NEG, Cues.Act.WANT);
     private static final Set<String> NOES = SmallWords.of("noes");
-    private static final Set<String> LACKING = SmallWords.of("lacking");
+    private static final int FAULT = 11;
     private static final Set<Cues.Act> DENIALS = EnumSet.of(Cues.Act.NEG, Cues.Act.FAKE, Cues.Act.ATTEMPT);
     private static final List<String> FORMS = List.of("s", "ed");
 
@@ -90,31 +92,43 @@ final class Scope {
                 && list.head(cue, hit)
                         .filter(head -> !nearby.isCut(cue.first(), head.first()))
                         .flatMap(head -> list.to(hit, head))
-                        .filter(join -> join == Listing.Join.OR || isListed(hit, cue, join))
+                        .filter(join -> isListed(hit, cue, join))
                         .isPresent();
     }
 
-    /** Without an "or" an end is told, and a verb says what he does: "no counter, stonewalled", "does not rip, and bulls". */
+    /**
+     * Whether an item is denied or wished with the first: an "or" goes on with what has the same form; without one, things and traits
+     * do, but no end, place or fault is: "no counter, stonewalled".
+     */
     private boolean isListed(Hit hit, Cues.Found cue, Listing.Join join) {
-        boolean denies = cue.act() == Cues.Act.NEG
-                && !LACKING.contains(tokens.get(cue.end() - 1).key());
-        boolean thing = list.isThing(hit) || !hit.kind().step();
-        return !hit.isEnd() && (join == Listing.Join.AND ? thing || !isForm(hit) : thing && !denies);
+        if (join == Listing.Join.OR) {
+            return list.head(cue, hit)
+                    .filter(head -> !hit.kind().step() || form(head.first()).equals(form(hit.first())))
+                    .isPresent();
+        }
+        boolean closed = cue.act() == Cues.Act.WANT
+                || (join == Listing.Join.AND && !tokens.get(cue.end() - 1).key().equals("not"));
+        boolean fault = hit.kind().rank() == FAULT && !list.isBetter(hit);
+        return closed && list.isThing(hit) && !hit.isEnd() && !hit.isPlace() && !fault;
     }
 
-    /** Whether the list that begins with a term which denies itself, "no bend", goes on to another one. */
-    boolean isDeniedBefore(Hit hit) {
+    /** The term that denies itself and begins a list, "no bend or anchor", which goes on to this one; none where there is none. */
+    Optional<Terms.Place> deniedWith(Hit hit) {
         return here.stream()
                 .filter(place -> place.end() <= hit.first()
                         && place.terms().get(0).sense().absent())
-                .anyMatch(place -> list.to(hit, place)
+                .filter(place -> list.to(hit, place)
                         .filter(join -> join == Listing.Join.OR)
-                        .isPresent());
+                        .isPresent())
+                .findFirst();
     }
 
-    private boolean isForm(Hit hit) {
-        String key = tokens.get(hit.first()).key();
-        return key.length() > SHORT_FORM && FORMS.stream().anyMatch(key::endsWith);
+    /** The ending of a verb as it is told, "rips", "chipped"; empty where a word has none. */
+    private String form(int token) {
+        String key = tokens.get(token).key();
+        return key.length() > SHORT_FORM
+                ? FORMS.stream().filter(key::endsWith).findFirst().orElse("")
+                : "";
     }
 
     /** "Nobody is there, no pressure": what says no by itself is not turned round by another no. */
@@ -129,10 +143,7 @@ final class Scope {
 
     /** A command stands at the beginning of its sentence, or behind a "now"; without marks nobody can tell. */
     private boolean isOrder(int at, Clause clause) {
-        int first = at;
-        while (first > clause.first() && LEADS.contains(tokens.get(first - 1).key())) {
-            first--;
-        }
+        int first = at > clause.first() && tokens.get(at - 1).key().equals(NOW) ? at - 1 : at;
         return first == clause.first() && !clause.spoken() && (clause.begins() || Edges.ends(tokens.get(first - 1)));
     }
 
@@ -148,14 +159,18 @@ final class Scope {
         boolean verb =
                 cue.act() != Cues.Act.NEG || tokens.get(cue.end() - 1).key().equals("not");
         return verb
-                && isForm(hit)
+                && !form(hit.first()).isEmpty()
                 && hit.first() > cue.end()
                 && THEN.contains(tokens.get(hit.first() - 1).key());
     }
 
     /** "Chop it", "now take the inside": a bare verb that leads its sentence, and goes on with what it is done to or only commands. */
     boolean isCommand(Hit hit, Clause clause) {
-        if (!isOrder(hit.first(), clause)
+        int lead = hit.first();
+        while (lead > clause.first() && LEADS.contains(tokens.get(lead - 1).key())) {
+            lead--;
+        }
+        if (!isOrder(lead, clause)
                 || hit.kind().actor() != Actor.PROSPECT
                 || !hit.kind().step()) {
             return false;

@@ -117,7 +117,7 @@ final class Segmenter {
         } else if (latest > 0
                 && openings.opens(
                         i, soFar, kind, said.contains(Cues.Act.OPENER), markers.ofLine(i, soFar.told(), latest == 0))) {
-            if (latest == 1 && rep == 1 && !isRep()) {
+            if (before == 0 && latest == 1 && rep == 1 && !isRep()) {
                 takeBackFirst();
             }
             open();
@@ -160,7 +160,7 @@ final class Segmenter {
                 .anyMatch(cue -> cue.act() == Cues.Act.BOUNDARY && cue.value().equals("one"));
         counted |= first && latest == 0;
         boolean idle = !happened && !(counted && soFar.heard());
-        boolean led = latest == 1 && rep == 1 && (idle || (first && !soFar.isWhole()));
+        boolean led = before == 0 && latest == 1 && rep == 1 && (idle || (first && !soFar.isWhole()));
         if (led) {
             takeBackFirst();
         }

@@ -35,7 +35,7 @@ class DevelopmentSetTest {
     void concepts_are_found_and_few_are_false() throws IOException {
         NotesScore.write("development", SCORE, true);
         // The bar is 0.95.
-        assertThat(SCORE.value("concept precision")).isGreaterThanOrEqualTo(0.949);
+        assertThat(SCORE.value("concept precision")).isGreaterThanOrEqualTo(0.95);
         assertThat(SCORE.value("concept recall")).isGreaterThanOrEqualTo(0.94);
     }
 

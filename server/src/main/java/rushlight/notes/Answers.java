@@ -33,7 +33,7 @@ final class Answers {
         return shown.of(next).stream()
                 .filter(cue -> cue.act() == Cues.Act.ANSWER && cue.first() == answer.first())
                 .max((a, b) -> Integer.compare(a.end(), b.end()))
-                .filter(cue -> !cue.value().equals(YES) || isWhole(cue) || cue.end() - cue.first() > 1)
+                .filter(cue -> !cue.value().equals(YES) || isWhole(cue.end()) || cue.end() - cue.first() > 1)
                 .map(cue -> cue.value().equals(YES));
     }
 
@@ -52,7 +52,7 @@ final class Answers {
                 && here.get(0).end() == (tokens.get(last - 1).word() ? last : last - 1)
                 && !NOES.contains(tokens.get(here.get(0).first()).key())
                 && NO.contains(tokens.get(last).key())
-                && (own.end() >= tokens.size() || !tokens.get(own.end()).word());
+                && isWhole(own.end());
     }
 
     /** "And now what? No answer.": nobody says yes or no to it. */
@@ -65,7 +65,8 @@ final class Answers {
         return clause > 0 && to(clause - 1).isPresent();
     }
 
-    private boolean isWhole(Cues.Found cue) {
-        return cue.end() >= tokens.size() || !tokens.get(cue.end()).word();
+    /** Whether no word follows where words end. */
+    private boolean isWhole(int end) {
+        return end >= tokens.size() || !tokens.get(end).word();
     }
 }

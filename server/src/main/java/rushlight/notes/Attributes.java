@@ -12,7 +12,6 @@ import rushlight.words.Token;
 final class Attributes {
     private static final int STEPS_TO = 5;
     private static final int RESULT = 6;
-    private static final int FAULT = 11;
     private static final int TRAIT = 10;
     private static final String RUSH = "pass-rush";
     private static final Set<String> ARTICLES = SmallWords.of("definite");
@@ -128,7 +127,7 @@ final class Attributes {
             because.add(answered(clause, answer.get()));
             return answer.get() ? Assertion.PERFORMED : Assertion.NOT_PERFORMED;
         }
-        boolean act = hit.kind().rank() <= STEPS_TO || hit.kind().rank() == FAULT;
+        boolean act = hit.kind().rank() <= STEPS_TO || hit.isFault();
         if (stop && act) {
             return Assertion.TENDENCY;
         }

@@ -14,6 +14,7 @@ record Hit(int first, int end, int from, int to, Terms.Term term, Kinds.Kind kin
     private static final int PLACES_FROM = 7;
     private static final int PLACES_TO = 8;
     private static final int ENDS = 6;
+    private static final int FAULT = 11;
 
     /** Whether it says where he lined up. */
     boolean isPlace() {
@@ -23,6 +24,11 @@ record Hit(int first, int end, int from, int to, Terms.Term term, Kinds.Kind kin
     /** Whether it says how the rep ended. */
     boolean isEnd() {
         return kind.rank() == ENDS;
+    }
+
+    /** Whether it is a fault. */
+    boolean isFault() {
+        return kind.rank() == FAULT;
     }
 
     /** Whether something happens: a step, a block, an answer or a result. */

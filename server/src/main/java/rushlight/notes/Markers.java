@@ -70,6 +70,10 @@ final class Markers {
                 && edges.wordsBefore(cue.first()) > Openings.SHORT - 1;
     }
 
+    private boolean isComma(int token) {
+        return token < tokens.size() && tokens.get(token).text().equals(",");
+    }
+
     /** "Okay, run" begins with the run. */
     private boolean isNothing(int from, int to) {
         return tokens.subList(from, to).stream().allMatch(token -> !token.word() || WEIGHTLESS.contains(token.key()));
@@ -109,17 +113,14 @@ final class Markers {
                 continue;
             }
             boolean alone = cue.end() >= tokens.size() || !tokens.get(cue.end()).word();
-            boolean begins = own.begins() && isNothing(own.first(), cue.first());
+            boolean sentence = edges.isSentence(clause) && isNothing(own.first(), cue.first());
+            boolean begins = own.begins() && sentence;
             boolean counts = switch (cue.value()) {
                 case "first" -> begins && alone;
                 case "count" -> begins && alone && !looksAgain(own.cue(), clause);
                 case "begins" -> begins;
-                case "sentence" -> edges.isSentence(clause) && isNothing(own.first(), cue.first());
-                case "remark" ->
-                    edges.isSentence(clause)
-                            && isNothing(own.first(), cue.first())
-                            && (cue.end() >= tokens.size()
-                                    || (alone && !tokens.get(cue.end()).text().equals(",")));
+                case "sentence" -> sentence;
+                case "remark" -> sentence && alone && !isComma(cue.end());
                 case "told" -> begins && told;
                 case "leads" -> edges.wordsBefore(cue.first()) <= Openings.SHORT;
                 case "number" ->

@@ -15,6 +15,7 @@ final class Scope {
     private static final int BACK = 5;
     private static final int SHORT_FORM = 3;
     private static final Set<String> THEN = SmallWords.of("and-then");
+    private static final String NOT = "not";
     private static final String NOW = "now";
     private static final Set<String> LEADS = SmallWords.of("now");
     private static final Set<String> VERBS = SmallWords.of("order");
@@ -25,7 +26,6 @@ final class Scope {
 
     private static final Set<Cues.Act> LISTED = EnumSet.of(Cues.Act.NEG, Cues.Act.WANT);
     private static final Set<String> NOES = SmallWords.of("noes");
-    private static final int FAULT = 11;
     private static final Set<Cues.Act> DENIALS = EnumSet.of(Cues.Act.NEG, Cues.Act.FAKE, Cues.Act.ATTEMPT);
     private static final List<String> FORMS = List.of("s", "ed");
 
@@ -91,8 +91,9 @@ final class Scope {
                 && hit.first() - cue.end() < REACH_LIST
                 && list.head(cue, hit)
                         .filter(head -> !nearby.isCut(cue.first(), head.first()))
-                        .flatMap(head -> list.to(hit, head))
-                        .filter(join -> isListed(hit, cue, join))
+                        .filter(head -> list.to(hit, head)
+                                .filter(join -> isListed(hit, cue, head, join))
+                                .isPresent())
                         .isPresent();
     }
 
@@ -100,15 +101,12 @@ final class Scope {
      * Whether an item is denied or wished with the first: an "or" goes on with what has the same form; without one, things and traits
      * do, but no end, place or fault is: "no counter, stonewalled".
      */
-    private boolean isListed(Hit hit, Cues.Found cue, Listing.Join join) {
+    private boolean isListed(Hit hit, Cues.Found cue, Terms.Place head, Listing.Join join) {
         if (join == Listing.Join.OR) {
-            return list.head(cue, hit)
-                    .filter(head -> !hit.kind().step() || form(head.first()).equals(form(hit.first())))
-                    .isPresent();
+            return !hit.kind().step() || form(head.first()).equals(form(hit.first()));
         }
-        boolean closed = cue.act() == Cues.Act.WANT
-                || (join == Listing.Join.AND && !tokens.get(cue.end() - 1).key().equals("not"));
-        boolean fault = hit.kind().rank() == FAULT && !list.isBetter(hit);
+        boolean closed = cue.act() == Cues.Act.WANT || (join == Listing.Join.AND && !endsWithNot(cue));
+        boolean fault = hit.isFault() && !list.isBetter(hit);
         return closed && list.isThing(hit) && !hit.isEnd() && !hit.isPlace() && !fault;
     }
 
@@ -129,6 +127,10 @@ final class Scope {
         return key.length() > SHORT_FORM
                 ? FORMS.stream().filter(key::endsWith).findFirst().orElse("")
                 : "";
+    }
+
+    private boolean endsWithNot(Cues.Found cue) {
+        return tokens.get(cue.end() - 1).key().equals(NOT);
     }
 
     /** "Nobody is there, no pressure": what says no by itself is not turned round by another no. */
@@ -156,8 +158,7 @@ final class Scope {
 
     /** "Does not bite and sets the edge", "fakes it and goes outside": what he does then, in a form of its own, he does. */
     private boolean actsAnew(Cues.Found cue, Hit hit) {
-        boolean verb =
-                cue.act() != Cues.Act.NEG || tokens.get(cue.end() - 1).key().equals("not");
+        boolean verb = cue.act() != Cues.Act.NEG || endsWithNot(cue);
         return verb
                 && !form(hit.first()).isEmpty()
                 && hit.first() > cue.end()

@@ -117,7 +117,7 @@ final class Segmenter {
         } else if (latest > 0
                 && openings.opens(
                         i, soFar, kind, said.contains(Cues.Act.OPENER), markers.ofLine(i, soFar.told(), latest == 0))) {
-            if (before == 0 && latest == 1 && rep == 1 && !isRep()) {
+            if (isInFirst() && !isRep()) {
                 takeBackFirst();
             }
             open();
@@ -160,7 +160,7 @@ final class Segmenter {
                 .anyMatch(cue -> cue.act() == Cues.Act.BOUNDARY && cue.value().equals("one"));
         counted |= first && latest == 0;
         boolean idle = !happened && !(counted && soFar.heard());
-        boolean led = before == 0 && latest == 1 && rep == 1 && (idle || (first && !soFar.isWhole()));
+        boolean led = isInFirst() && (idle || (first && !soFar.isWhole()));
         if (led) {
             takeBackFirst();
         }
@@ -171,6 +171,11 @@ final class Segmenter {
         }
         openedIn = clause.cue();
         openedAt = clause.first();
+    }
+
+    /** Whether what is told is of the first rep of the notes. */
+    private boolean isInFirst() {
+        return before == 0 && latest == 1 && rep == 1;
     }
 
     /** What seemed the first rep is none; where another look at it tells of something, that was the rep. */

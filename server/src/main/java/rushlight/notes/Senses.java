@@ -31,17 +31,15 @@ record Senses(List<Terms.Place> meant, List<Terms.Place> otherwise) {
                 .toList();
         int at = 0;
         String phase = clauses.isEmpty() ? "" : phases.of(0);
-        BitSet known = new BitSet();
-        all.forEach(match -> known.set(match.first(), match.end()));
+        Names names = new Names(tokens, all);
         for (Match<Terms.Term> match : all) {
             while (at + 1 < clauses.size() && match.first() >= clauses.get(at).end()) {
                 at++;
                 phase = phases.of(at);
             }
             if (at < clauses.size() && clauses.get(at).holds(match.first())) {
-                List<Terms.Term> fit = isOfName(tokens, known, match)
-                        ? List.of()
-                        : fitting(tokens, bases, clauses, attributes, match, at, phase);
+                List<Terms.Term> fit =
+                        names.hold(match) ? List.of() : fitting(tokens, bases, clauses, attributes, match, at, phase);
                 if (fit.isEmpty()) {
                     left.add(match);
                 } else {
@@ -54,47 +52,6 @@ record Senses(List<Terms.Place> meant, List<Terms.Place> otherwise) {
         meant.forEach(place -> taken.set(place.first(), place.end()));
         left.removeIf(match -> !taken.get(match.first(), match.end()).isEmpty());
         return new Senses(meant, terms.best(tokens, left));
-    }
-
-    /** "The Sable Coast tackle", "over in Tansy Bluff": written large in a sentence, beside a large word that means nothing here. */
-    private static boolean isOfName(List<Token> tokens, BitSet known, Match<Terms.Term> match) {
-        int at = match.first();
-        return match.length() == 1
-                && isLargeWithin(tokens, at)
-                && isMostlySmall(tokens, at)
-                && ((!known.get(at - 1) && isLargeWithin(tokens, at - 1))
-                        || (!known.get(at + 1) && isLargeWithin(tokens, at + 1)));
-    }
-
-    /** Whether most words of a sentence are written small: where all are written large, none is a name for that. */
-    private static boolean isMostlySmall(List<Token> tokens, int at) {
-        int from = at;
-        while (from > 0 && !isEdge(tokens.get(from - 1))) {
-            from--;
-        }
-        int words = 0;
-        int large = 0;
-        for (int i = from; i < tokens.size() && !isEdge(tokens.get(i)); i++) {
-            words += tokens.get(i).word() ? 1 : 0;
-            large += tokens.get(i).word()
-                            && Character.isUpperCase(tokens.get(i).text().charAt(0))
-                    ? 1
-                    : 0;
-        }
-        return 2 * large <= words;
-    }
-
-    private static boolean isEdge(Token token) {
-        return Edges.ends(token) || token.text().equals("\n");
-    }
-
-    /** Whether a word is written with a capital, and small letters behind it, where no sentence begins. */
-    private static boolean isLargeWithin(List<Token> tokens, int at) {
-        if (at < 1 || at >= tokens.size() || !tokens.get(at - 1).word()) {
-            return false;
-        }
-        String text = tokens.get(at).text();
-        return text.length() > 1 && Character.isUpperCase(text.charAt(0)) && Character.isLowerCase(text.charAt(1));
     }
 
     private static List<Terms.Term> fitting(
